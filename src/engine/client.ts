@@ -1,0 +1,21 @@
+import type { Edit } from '../notebook/edit'
+import type { Notebook } from '../notebook/notebook'
+import type { Problem } from '../words/problem'
+import type { Outcome } from './outcome'
+
+export interface Change {
+  readonly scenario: string
+  readonly quantity: string
+  readonly outcome: Outcome
+}
+
+/** The page's only view of the engine; the other side is a worker that holds the same document. */
+export interface EngineClient {
+  /** Loads a document; answers with every cell. */
+  open(notebook: Notebook): Promise<readonly Change[]>
+  /** Sends edits that were applied to the document; answers with the cells whose outcome changed. */
+  edit(edits: readonly Edit[]): Promise<readonly Change[]>
+  /** Called when the worker died and was started again from the last document; every cell is sent anew. */
+  onRestart(listener: (why: Problem, changes: readonly Change[]) => void): void
+  close(): void
+}

@@ -1,0 +1,64 @@
+/** What a cell holds in a scenario. Nothing at all is the absence of an entry. */
+export type Cell =
+  /** what was typed is kept: 59 °F reopens as 59 °F; `canonical` is in the quantity's canonical unit */
+  | {
+      readonly kind: 'value'
+      readonly entered: string
+      readonly unit: string
+      readonly canonical: number
+      readonly method?: string
+    }
+  | { readonly kind: 'choice'; readonly id: string }
+  | { readonly kind: 'formula'; readonly text: string }
+  /** a reading that was not taken: never zero */
+  | { readonly kind: 'not_taken' }
+
+/** A reading of a sample is a value or a choice; a missing one has no entry. */
+export type Reading = Extract<Cell, { kind: 'value' | 'choice' }>
+
+export interface Sample {
+  readonly id: string
+  readonly name: string
+  /** ISO date, or date and time; empty when not known */
+  readonly date: string
+  /** a sample of another place inherits nothing of `pool` */
+  readonly elsewhere: boolean
+  readonly readings: Readonly<Record<string, Reading>>
+  /** where it came from: file name and row as a spreadsheet counts it */
+  readonly origin?: { readonly file: string; readonly row: number }
+}
+
+export interface Scenario {
+  readonly id: string
+  readonly name: string
+  readonly note: string
+  /** fractional key; the first in order is the baseline */
+  readonly order: string
+  readonly sample: string | null
+}
+
+export type Profile = 'metric' | 'us'
+
+/** One document, one pool. It changes only by edits. */
+export interface Notebook {
+  readonly format: 'basinbook-notebook'
+  readonly version: 1
+  readonly id: string
+  readonly name: string
+  readonly note: string
+  readonly profile: Profile
+  /** units chosen row by row, over the profile's: quantity → unit code */
+  readonly units: Readonly<Record<string, string>>
+  readonly scenarios: Readonly<Record<string, Scenario>>
+  readonly samples: Readonly<Record<string, Sample>>
+  /** by `cellKey(scenario, quantity)` */
+  readonly cells: Readonly<Record<string, Cell>>
+  /** worksheet definitions of the reader's own, by id, in the order they were added */
+  readonly worksheets: Readonly<Record<string, unknown>>
+  /** function and worksheet versions that it was last computed with */
+  readonly computedWith: Readonly<Record<string, number>>
+}
+
+export function cellKey(scenario: string, quantity: string): string {
+  return `${scenario}/${quantity}`
+}

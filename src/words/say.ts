@@ -1,0 +1,55 @@
+import { en } from './en/catalogue'
+import type { Fact, Problem } from './problem'
+
+/** A key of the catalogue. Keys that are built from a name (a quantity, a code) are plain strings. */
+export type Key = keyof typeof en
+
+const words: Readonly<Record<string, string>> = en
+
+/**
+ * The text for a key, with `{name}` places filled from `facts`. A place `{count|one|many}` takes the second
+ * part when the fact is 1, else the third.
+ * @throws RangeError when the catalogue lacks the key: a missing word is a defect of ours, not of the reader's.
+ */
+export function say(key: Key | (string & {}), facts: Readonly<Record<string, Fact>> = {}): string {
+  const text = words[key]
+  if (text === undefined) throw new RangeError(`the catalogue has no entry "${key}"`)
+  return text.replace(/\{(\w+)(?:\|([^|}]*)\|([^}]*))?\}/g, (_, name: string, one?: string, many?: string) => {
+    const fact = facts[name]
+    if (one !== undefined) return (fact === 1 ? one : (many ?? '')).replace('#', written(fact))
+    return written(fact)
+  })
+}
+
+/** Whether the catalogue has a text for this key. */
+export function hasWords(key: string): boolean {
+  return words[key] !== undefined
+}
+
+/** The one place where a problem becomes a sentence. */
+export function sentence(problem: Problem): string {
+  return say(`problem.${problem.code}`, { ...problem.facts, path: place(problem.path) })
+}
+
+/** A place inside a file as a reader writes it: `mine.json, groups[0].rows[2].unit`. */
+function place(path: Problem['path']): string {
+  const [file, ...rest] = path
+  const inside = rest.reduce<string>(
+    (text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`),
+    '',
+  )
+  return inside === '' ? String(file ?? '') : `${file}, ${inside}`
+}
+
+function written(fact: Fact | undefined): string {
+  if (fact === undefined) return ''
+  if (typeof fact === 'number') return number(fact)
+  return Array.isArray(fact) ? fact.join(', ') : String(fact)
+}
+
+/** Numbers in sentences: at most six significant digits, a true minus sign. */
+function number(value: number): string {
+  return new Intl.NumberFormat('en', { maximumSignificantDigits: 6, useGrouping: false })
+    .format(value)
+    .replace('-', '−')
+}

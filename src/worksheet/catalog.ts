@@ -1,0 +1,35 @@
+import type { Problem } from '../words/problem'
+import type { Definition, Row } from './definition'
+import type { Formula } from './formula'
+
+/** A quantity as the whole notebook knows it. */
+export interface Quantity {
+  readonly name: string
+  readonly row: Row
+  /** the worksheet that owns it, and its place in contract order over all worksheets */
+  readonly worksheet: string
+  readonly index: number
+  /** parsed; null for an input */
+  readonly formula: Formula | null
+  /** the quantities it reads directly (through a solve: the solve's input quantities) */
+  readonly reads: readonly string[]
+  /** the quantities that read it directly */
+  readonly readBy: readonly string[]
+}
+
+export interface SolveBlock {
+  readonly id: string
+  readonly worksheet: string
+  readonly function: string
+  /** parameter name → quantity name, in the function's parameter order; a parameter that is not given is undefined */
+  readonly inputs: readonly (string | undefined)[]
+  readonly outputs: readonly string[]
+}
+
+/** All loaded definitions as one graph, checked: unique names, known units and functions, no circle. */
+export interface Catalog {
+  readonly worksheets: readonly Definition[]
+  readonly quantities: ReadonlyMap<string, Quantity>
+  readonly solves: ReadonlyMap<string, SolveBlock>
+}
+export type { Problem }

@@ -1,0 +1,92 @@
+import { z } from 'zod'
+
+/** A quantity, a solve's output (`water.calcite_si`), a worksheet: lower case, digits, underscores. */
+export const QUANTITY_NAME = /^[a-z][a-z0-9_]{0,63}$/
+
+const name = z.string().regex(QUANTITY_NAME)
+const text = z.string().max(2_000)
+const formula = z.string().min(1).max(4_000)
+
+/** When a band applies: every named choice quantity of the scenario has one of these values. */
+const when = z.record(name, z.array(z.string()).min(1))
+
+/** The band that is drawn and spoken of; the first whose `when` holds is used. In the row's canonical unit. */
+const band = z.strictObject({
+  when: when.optional(),
+  low: z.number().optional(),
+  high: z.number().optional(),
+  source: text,
+})
+
+const span = z.tuple([z.number(), z.number()])
+
+const look = {
+  name,
+  /** left out in shipped definitions, where the catalogue has them by the row's name */
+  label: text.optional(),
+  help: text.optional(),
+  unit: z.string(),
+  decimals: z.int().min(0).max(6).optional(),
+  /** the span that the range bar shows */
+  range: span.optional(),
+  target: z.array(band).optional(),
+  source: text.optional(),
+}
+
+/** A number that a person enters: refused outside `accept`, questioned outside `plausible`. */
+const numberInput = z.strictObject({
+  ...look,
+  input: z.literal('number'),
+  accept: span,
+  plausible: span.optional(),
+  /** stands in the baseline until something else is entered; shown as such */
+  default: z.number().optional(),
+})
+
+/** One of a closed list of ids; their labels come from the catalogue (`choice.<name>.<id>`). */
+const choiceInput = z.strictObject({
+  ...look,
+  unit: z.literal('choice'),
+  input: z.literal('choice'),
+  choices: z.array(name).min(2),
+  default: z.string().optional(),
+})
+
+/** A worked-out row. */
+const computed = z.strictObject({
+  ...look,
+  formula,
+  /** a declared default: this row is `<of>` where that was taken, else `value`, with the notice `assumed:<of>` */
+  when_missing: z.strictObject({ of: name, value: z.number(), source: text }).optional(),
+  /** each raises its notice where its formula is true */
+  checks: z.array(z.strictObject({ notice: z.string(), when: formula })).optional(),
+})
+
+export const rowSchema = z.union([numberInput, choiceInput, computed])
+
+/** A row of this worksheet, or the name of one that is taken from another and shown here too. */
+const group = z.strictObject({ id: name, label: text.optional(), rows: z.array(z.union([name, rowSchema])) })
+
+/** One locked function over input rows that fills a hidden block; formulas read `<id>.<output>`. */
+const solve = z.strictObject({ id: name, function: z.string(), inputs: z.record(name, name) })
+
+export const definitionSchema = z.strictObject({
+  format: z.literal('basinbook-worksheet'),
+  version: z.literal(1),
+  id: name,
+  /** goes up when any formula or default of a shipped definition changes */
+  edition: z.int().min(1),
+  label: text.optional(),
+  help: text.optional(),
+  /** quantities and solve outputs of other worksheets that this one shows or uses */
+  takes: z.array(z.string()),
+  solves: z.array(solve).optional(),
+  groups: z.array(group).min(1),
+})
+
+export type Definition = z.infer<typeof definitionSchema>
+export type Row = z.infer<typeof rowSchema>
+export type NumberRow = z.infer<typeof numberInput>
+export type ChoiceRow = z.infer<typeof choiceInput>
+export type ComputedRow = z.infer<typeof computed>
+export type Band = z.infer<typeof band>

@@ -1,0 +1,59 @@
+import { resolve } from 'node:path'
+import { lezer } from '@lezer/generator/rollup'
+import type { Plugin, UserConfig } from 'vite'
+import solid from 'vite-plugin-solid'
+import { defineConfig } from 'vitest/config'
+
+/** The policy is added at build only: the development server has to inject styles. */
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; worker-src 'self'; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'"
+
+function contentSecurityPolicy(): Plugin {
+  return {
+    name: 'content-security-policy',
+    apply: 'build',
+    transformIndexHtml: () => [
+      { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+    ],
+  }
+}
+
+const app: UserConfig = {
+  plugins: [lezer(), solid(), contentSecurityPolicy()],
+  worker: { format: 'es', plugins: () => [lezer()] },
+  build: { outDir: 'dist/app', target: 'es2023', sourcemap: false },
+}
+
+/** The commands for Node: one file each, no page code in them. */
+const headless: UserConfig = {
+  plugins: [lezer()],
+  build: {
+    ssr: true,
+    outDir: 'dist/headless',
+    target: 'node20',
+    rollupOptions: { input: { evaluate: resolve('src/headless/evaluate.ts') } },
+  },
+  ssr: { noExternal: true },
+}
+
+export default defineConfig(({ mode }) => ({
+  ...(mode === 'headless' ? headless : app),
+  test: {
+    projects: [
+      {
+        plugins: [lezer()],
+        test: { name: 'core', environment: 'node', include: ['test/**/*.test.ts'], exclude: ['test/browser/**'] },
+      },
+      {
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['test/browser/**/*.test.ts'],
+          globalSetup: ['test/browser/setup.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+}))
