@@ -22,6 +22,8 @@ export type FailureCode =
   | 'unreachable'
   /** the solve did not meet its tolerance: facts `residual` */
   | 'no_convergence'
+  /** an optional reading that this result needs was not given */
+  | 'missing'
 
 export function fail(failure: FailureCode, quantity: string, facts: Failure['facts'] = {}): Failure {
   return { failure, quantity, facts }

@@ -1,0 +1,49 @@
+import { CellError } from 'hyperformula'
+import type { LockedFunction, Parameter, Value } from '../functions/define'
+import { carry } from './carried'
+
+/**
+ * One argument against its parameter. The engine's own coercion is not used: it reads a blank as 0 and TRUE as 1.
+ * Outside `fitted` (but inside `min..max`) `outsideFit` is called and the value stands.
+ */
+export function checkArgument(
+  f: LockedFunction,
+  parameter: Parameter,
+  value: unknown,
+  outsideFit: (parameter: string) => void,
+): Value | CellError {
+  if (parameter.choices) {
+    if (typeof value === 'string' && parameter.choices.includes(value)) return value
+    return carry('not_a_choice', {
+      function: f.name,
+      parameter: parameter.name,
+      found: shown(value),
+      accepted: parameter.choices,
+    })
+  }
+  if (parameter.unit === 'truth') {
+    if (typeof value === 'boolean') return value
+    return carry('not_a_truth', { function: f.name, parameter: parameter.name, found: shown(value) })
+  }
+  if (typeof value !== 'number' || !Number.isFinite(value)) {
+    return carry('argument_not_a_number', { function: f.name, parameter: parameter.name, found: shown(value) })
+  }
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, fitted } = parameter
+  if (value < min || value > max) {
+    return carry('argument_out_of_range', {
+      function: f.name,
+      parameter: parameter.name,
+      found: value,
+      min,
+      max,
+      unit: parameter.unit,
+    })
+  }
+  if (fitted && (value < fitted[0] || value > fitted[1])) outsideFit(parameter.name)
+  return value
+}
+
+function shown(value: unknown): string {
+  if (value instanceof CellError) return value.message ?? ''
+  return typeof value === 'symbol' ? '' : String(value)
+}

@@ -1,0 +1,101 @@
+import { apply } from '../notebook/apply'
+import type { Edit } from '../notebook/edit'
+import type { Notebook } from '../notebook/notebook'
+import { isProblem, type Problem, problem } from '../words/problem'
+import type { Change, EngineClient } from './client'
+import type { Answer, Request } from './messages'
+
+/** How long an answer may take before the worker counts as run away, in milliseconds. */
+const PATIENCE = 10_000
+const MOST_RESTARTS = 2
+
+type Ask =
+  | { readonly ask: 'open'; readonly notebook: Notebook }
+  | { readonly ask: 'edit'; readonly edits: readonly Edit[] }
+
+/**
+ * The page's end of the engine. It keeps the document beside the worker: when the worker dies, fails or does not
+ * answer in time, a new one is started from the document and every cell is sent again.
+ */
+export function connectEngine(startWorker: () => Worker, patience = PATIENCE): EngineClient {
+  let worker: Worker
+  let notebook: Notebook | null = null
+  let lastId = 0
+  /** restarts in a row without an answer between them: a document that stops every worker must not start them for ever */
+  let failures = 0
+  const waiting = new Map<
+    number,
+    { done: (changes: readonly Change[]) => void; timer: ReturnType<typeof setTimeout> }
+  >()
+  const listeners: ((why: Problem, changes: readonly Change[]) => void)[] = []
+
+  function start(): void {
+    worker = startWorker()
+    worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+      const request = waiting.get(data.id)
+      if (!request) return
+      if ('problem' in data) return void restart(data.problem)
+      clearTimeout(request.timer)
+      waiting.delete(data.id)
+      failures = 0
+      request.done(data.changes)
+    }
+    worker.onerror = (event) => restart(problem('engine_failed', [], { why: event.message || 'error' }))
+  }
+
+  function ask(request: Ask): Promise<readonly Change[]> {
+    const id = ++lastId
+    return new Promise((done) => {
+      const timer = setTimeout(() => restart(problem('engine_slow', [], { seconds: patience / 1000 })), patience)
+      waiting.set(id, { done, timer })
+      worker.postMessage({ id, ...request } satisfies Request)
+    })
+  }
+
+  function restart(why: Problem): void {
+    worker.terminate()
+    const unanswered = [...waiting.values()]
+    waiting.clear()
+    for (const request of unanswered) clearTimeout(request.timer)
+    start()
+    // The requests that were under way are part of the document that is opened now.
+    for (const request of unanswered) request.done([])
+    if (!notebook) return
+    if (++failures > MOST_RESTARTS) {
+      for (const listener of listeners) listener(problem('engine_gave_up', [], { ...why.facts }), [])
+      return
+    }
+    void ask({ ask: 'open', notebook }).then((changes) => {
+      for (const listener of listeners) listener(why, changes)
+    })
+  }
+
+  start()
+  return {
+    open(next) {
+      notebook = next
+      return ask({ ask: 'open', notebook: next })
+    },
+    edit(edits) {
+      for (const edit of edits) {
+        if (!notebook) break
+        const applied = apply(notebook, edit)
+        if (!isProblem(applied)) notebook = applied.notebook
+      }
+      return ask({ ask: 'edit', edits })
+    },
+    onRestart(listener) {
+      listeners.push(listener)
+    },
+    close() {
+      worker.terminate()
+      for (const request of waiting.values()) clearTimeout(request.timer)
+      waiting.clear()
+    },
+  }
+}
+
+/** The engine in its module worker. */
+export function createEngineClient(): EngineClient {
+  return connectEngine(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name: 'engine' }))
+}

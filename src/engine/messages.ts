@@ -1,0 +1,13 @@
+import type { Edit } from '../notebook/edit'
+import type { Notebook } from '../notebook/notebook'
+import type { Problem } from '../words/problem'
+import type { Change } from './client'
+
+/** What the page asks of the worker; each request has a number that its answer carries. */
+export type Request =
+  | { readonly id: number; readonly ask: 'open'; readonly notebook: Notebook }
+  | { readonly id: number; readonly ask: 'edit'; readonly edits: readonly Edit[] }
+
+export type Answer =
+  | { readonly id: number; readonly changes: readonly Change[] }
+  | { readonly id: number; readonly problem: Problem }

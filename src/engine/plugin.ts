@@ -1,0 +1,204 @@
+import {
+  ArraySize,
+  CellError,
+  FunctionPlugin,
+  HyperFormula,
+  type ImplementedFunctions,
+  SimpleRangeValue,
+} from 'hyperformula'
+import { type Failure, isFailure } from '../chemistry/failure'
+import { isSolve, type LockedFunction, type Value } from '../functions/define'
+import { LOCKED } from '../functions/registry'
+import { carry, isMissing } from './carried'
+import { checkArgument } from './check'
+import { cellId, type NoticeBoard } from './notices'
+
+type Ast = Parameters<FunctionPlugin['evaluateAst']>[0]
+type State = Parameters<FunctionPlugin['evaluateAst']>[1]
+type Result = ReturnType<FunctionPlugin['evaluateAst']>
+interface Call {
+  readonly args: Ast[]
+}
+
+/** The plain number, text or truth inside a value of the engine (percentages and dates come wrapped). */
+function plain(value: Result): unknown {
+  return typeof value === 'object' && value !== null && 'val' in value ? value.val : value
+}
+
+function here(state: State): number {
+  const { sheet, row, col } = state.formulaAddress
+  return cellId(sheet, row, col)
+}
+
+/**
+ * The notebook's functions in the engine: `CELL` around every computed row, the ways in which a reading can be
+ * missing, and all locked functions out of the one registry.
+ */
+class Notebook extends FunctionPlugin {
+  static override implementedFunctions: ImplementedFunctions = {}
+
+  /** The engine's own board, given to it as its context. */
+  get board(): NoticeBoard {
+    return this.config.context as NoticeBoard
+  }
+
+  /** CELL(formula): clears this cell's notices, computes, and lets no exception and no half number out. */
+  cell({ args }: Call, state: State): Result {
+    this.board.clear(here(state))
+    const [formula] = args
+    if (!formula) return carry('not_computable', {})
+    try {
+      return this.#whole(this.evaluateAst(formula, state))
+    } catch {
+      return carry('not_computable', {})
+    }
+  }
+
+  /** ENTRY("name"; min; max; formula): an input for which a formula was entered; its result must be acceptable there. */
+  entry({ args }: Call, state: State): Result {
+    this.board.clear(here(state))
+    const [name, min, max, formula] = args.map((a) => this.evaluateAst(a, state))
+    const value = this.#whole(formula ?? carry('not_computable', {}))
+    if (typeof value !== 'number')
+      return value instanceof CellError ? value : carry('not_a_number_here', { name: String(name) })
+    if (value < Number(min) || value > Number(max)) {
+      return carry('entry_out_of_range', { name: String(name), found: value, min: Number(min), max: Number(max) })
+    }
+    return value
+  }
+
+  /** NOT_TAKEN("ph"): the content of an input that has no value. */
+  notTaken({ args }: Call, state: State): Result {
+    const [name] = args
+    return carry('missing', { names: name ? String(this.evaluateAst(name, state)) : '' })
+  }
+
+  /** GONE("name"): a formula's reference to a scenario that is no longer there. */
+  gone({ args }: Call, state: State): Result {
+    const [name] = args
+    return carry('scenario_gone', { name: name ? String(this.evaluateAst(name, state)) : '' })
+  }
+
+  /** ASSUMED(x; value; "name"): x where it was taken, else the declared value, with a notice. */
+  assumed({ args }: Call, state: State): Result {
+    const [x, value, name] = args
+    if (!x || !value || !name) return carry('not_computable', {})
+    const taken = this.evaluateAst(x, state)
+    if (!isMissing(taken)) return taken
+    this.board.raise(here(state), `assumed:${String(this.evaluateAst(name, state))}`)
+    return this.evaluateAst(value, state)
+  }
+
+  /** DEFAULT(x; y): y where x is not taken. Any other problem of x stands. */
+  default({ args }: Call, state: State): Result {
+    const [x, y] = args
+    if (!x || !y) return carry('not_computable', {})
+    const taken = this.evaluateAst(x, state)
+    return isMissing(taken) ? this.evaluateAst(y, state) : taken
+  }
+
+  /** MISSING(x): whether x is not taken. */
+  missing({ args }: Call, state: State): Result {
+    const [x] = args
+    if (!x) return carry('not_computable', {})
+    const taken = this.evaluateAst(x, state)
+    return taken instanceof CellError && !isMissing(taken) ? taken : isMissing(taken)
+  }
+
+  /** The arguments of a locked function, checked; or the first error among them. */
+  checked(f: LockedFunction, args: Ast[], state: State): (Value | undefined)[] | CellError {
+    const values: (Value | undefined)[] = new Array(f.parameters.length)
+    for (let i = 0; i < f.parameters.length; i++) {
+      const parameter = f.parameters[i]
+      const arg = args[i]
+      if (!parameter) continue
+      const given = arg === undefined ? undefined : this.evaluateAst(arg, state)
+      if (given === undefined || isMissing(given)) {
+        if (!parameter.optional) return given instanceof CellError ? given : carry('missing', { names: parameter.name })
+        values[i] = undefined
+        continue
+      }
+      if (given instanceof CellError) return given
+      const value = checkArgument(f, parameter, plain(given), (name) => this.board.raise(here(state), `fitted:${name}`))
+      if (value instanceof CellError) return value
+      values[i] = value
+    }
+    return values
+  }
+
+  #whole(value: Result): Result {
+    if (value instanceof CellError || value instanceof SimpleRangeValue) return value
+    const raw = plain(value)
+    if (typeof raw === 'number') return Number.isFinite(raw) ? raw : carry('no_number', {})
+    return typeof raw === 'string' || typeof raw === 'boolean' ? raw : carry('not_computable', {})
+  }
+}
+
+/** A failure of the chemistry as an error value. */
+function failed({ failure, quantity, facts }: Failure): CellError {
+  return failure === 'missing' ? carry('missing', { names: quantity }) : carry(failure, { ...facts, quantity })
+}
+
+function cellOf(result: Value | Failure): Value | CellError {
+  if (isFailure(result)) return failed(result)
+  return typeof result === 'number' && !Number.isFinite(result) ? carry('no_number', {}) : result
+}
+
+/** Runs a locked function; whatever it throws is a problem, never an exception. */
+function run(plugin: Notebook, f: LockedFunction, { args }: Call, state: State): Result {
+  if (isSolve(f)) plugin.board.clear(here(state))
+  const values = plugin.checked(f, args, state)
+  if (values instanceof CellError) return values
+  try {
+    if (!isSolve(f)) return cellOf(f.evaluate(...(values as never[])))
+    const results = f.solve(...(values as never[]))
+    if (isFailure(results)) return failed(results)
+    return SimpleRangeValue.onlyValues(results.map((result) => [cellOf(result)]))
+  } catch {
+    return carry('not_computable', { function: f.name })
+  }
+}
+
+const OURS: Readonly<Record<string, string>> = {
+  CELL: 'cell',
+  ENTRY: 'entry',
+  NOT_TAKEN: 'notTaken',
+  GONE: 'gone',
+  ASSUMED: 'assumed',
+  DEFAULT: 'default',
+  MISSING: 'missing',
+}
+
+let registered = false
+
+/**
+ * Registers the functions with the engine, once a thread.
+ * @throws Error when a name would replace one of the engine's own: that is a defect of ours.
+ */
+export function registerFunctions(): void {
+  if (registered) return
+  registered = true
+  const taken = new Set(HyperFormula.getRegisteredFunctionNames('enGB'))
+  const prototype = Notebook.prototype as unknown as Record<string, unknown>
+  const translations: Record<string, string> = {}
+  const add = (name: string, method: string, sizeMethod?: string) => {
+    if (taken.has(name)) throw new Error(`the engine has a function ${name} of its own`)
+    Notebook.implementedFunctions[name] = sizeMethod ? { method, sizeOfResultArrayMethod: sizeMethod } : { method }
+    translations[name] = name
+  }
+  for (const [name, method] of Object.entries(OURS)) add(name, method)
+  for (const f of LOCKED) {
+    const method = `locked_${f.name}`
+    prototype[method] = function (this: Notebook, call: Call, state: State) {
+      return run(this, f, call, state)
+    }
+    if (!isSolve(f)) {
+      add(f.name, method)
+      continue
+    }
+    const size = new ArraySize(1, f.outputs.length)
+    prototype[`${method}_size`] = () => size
+    add(f.name, method, `${method}_size`)
+  }
+  HyperFormula.registerFunctionPlugin(Notebook, { enGB: translations })
+}
