@@ -94,7 +94,8 @@ export class Columns {
     const row = this.#layout.rowOf.get(quantity)
     if (row === undefined) return
     const raw = this.#raw(content, row, column)
-    const written = (this.#written[column] ??= [])
+    const written = this.#written[column] ?? []
+    this.#written[column] = written
     if (written[row] === raw) return
     written[row] = raw
     this.#hf.setCellContents({ sheet: QUANTITIES, row, col: column }, raw)
