@@ -1,7 +1,5 @@
 import { z } from 'zod'
-
-/** A quantity, a solve's output (`water.calcite_si`), a worksheet: lower case, digits, underscores. */
-export const QUANTITY_NAME = /^[a-z][a-z0-9_]{0,63}$/
+import { QUANTITY_NAME } from './quantityName'
 
 const name = z.string().regex(QUANTITY_NAME)
 const text = z.string().max(2_000)
