@@ -26,9 +26,10 @@ export function hasWords(key: string): boolean {
   return words[key] !== undefined
 }
 
-/** The one place where a problem becomes a sentence. */
+/** The one place where a problem becomes a sentence. Without a place it starts at its own words. */
 export function sentence(problem: Problem): string {
-  return say(`problem.${problem.code}`, { ...problem.facts, path: place(problem.path) })
+  const text = say(`problem.${problem.code}`, { ...problem.facts, path: place(problem.path) })
+  return problem.path.length === 0 && text.startsWith(': ') ? text.slice(2) : text
 }
 
 /** A place inside a file as a reader writes it: `mine.json, groups[0].rows[2].unit`. */
