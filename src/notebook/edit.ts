@@ -1,9 +1,10 @@
 import type { Cell, Profile, Sample, Scenario } from './notebook'
 
-/** Every way in which a document can change. Edits name ids, never positions. */
-export type Edit =
+/** One change of one thing. Edits name ids, never positions. */
+export type SimpleEdit =
   /** cell null: nothing typed here any more */
   | { readonly type: 'set_cell'; readonly scenario: string; readonly quantity: string; readonly cell: Cell | null }
+  /** `cells` by quantity */
   | { readonly type: 'add_scenario'; readonly scenario: Scenario; readonly cells: Readonly<Record<string, Cell>> }
   | { readonly type: 'remove_scenario'; readonly scenario: string }
   | {
@@ -19,8 +20,24 @@ export type Edit =
     }
   /** unit null: back to the profile's */
   | { readonly type: 'set_unit'; readonly quantity: string; readonly unit: string | null }
-  | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown }
+  /** one that is there is replaced in its place; a new one stands before the worksheet `before`, else last */
+  | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown; readonly before?: string }
   | { readonly type: 'remove_worksheet'; readonly id: string }
   | { readonly type: 'computed_with'; readonly versions: Readonly<Record<string, number>> }
+
+/** Every way in which a document can change. What comes from outside goes through `editSchema` first. */
+export type Edit =
+  | SimpleEdit
   /** several as one step of history */
-  | { readonly type: 'together'; readonly edits: readonly Edit[] }
+  | { readonly type: 'together'; readonly edits: readonly SimpleEdit[] }
+
+type Of<T extends SimpleEdit['type']> = Extract<SimpleEdit, { readonly type: T }>
+
+export type SetCell = Of<'set_cell'>
+export type AddScenario = Of<'add_scenario'>
+export type RemoveScenario = Of<'remove_scenario'>
+export type ChangeScenario = Of<'change_scenario'>
+export type PutSample = Of<'put_sample'>
+export type RemoveSample = Of<'remove_sample'>
+export type ChangeNotebook = Of<'change_notebook'>
+export type PutWorksheet = Of<'put_worksheet'>

@@ -1,0 +1,120 @@
+import { isProblem, type Problem, problem } from '../words/problem'
+import type { Applied, SimplyApplied } from './applied'
+import { addScenario, changeScenario, removeScenario } from './applyScenario'
+import { putWorksheet, removeWorksheet } from './applyWorksheet'
+import type { ChangeNotebook, Edit, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
+import { held } from './held'
+import { LIMITS } from './limits'
+import { cellKey, type Notebook } from './notebook'
+import { own, withEntry, withoutEntry } from './own'
+import { nameFault } from './scenarioName'
+
+/**
+ * The document after an edit, and the way back. Pure: the document given is never changed, and what the edit does not
+ * touch is shared with the new one. An edit that cannot be is refused whole, with the reason.
+ *
+ * It keeps the document sound (one baseline, ids that exist, names that differ, sizes); whether a value suits its
+ * quantity is asked of `checkEdit`, which knows the worksheets.
+ */
+export function apply(notebook: Notebook, edit: Edit): Applied | Problem {
+  return edit.type === 'together' ? together(notebook, edit.edits) : applySimple(notebook, edit)
+}
+
+function together(notebook: Notebook, edits: readonly SimpleEdit[]): Applied | Problem {
+  if (edits.length > LIMITS.together) return problem('too_many_edits', [], { most: LIMITS.together })
+  const inverses: SimpleEdit[] = []
+  let now = notebook
+  let remembered = false
+  for (const edit of edits) {
+    const applied = applySimple(now, edit)
+    if (isProblem(applied)) return applied
+    now = applied.notebook
+    inverses.push(applied.inverse)
+    remembered ||= applied.history !== 'none'
+  }
+  const inverse: Edit = { type: 'together', edits: inverses.reverse() }
+  return { notebook: now, inverse, history: remembered ? 'step' : 'none' }
+}
+
+function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Problem {
+  switch (edit.type) {
+    case 'set_cell':
+      return setCell(notebook, edit)
+    case 'add_scenario':
+      return addScenario(notebook, edit)
+    case 'remove_scenario':
+      return removeScenario(notebook, edit)
+    case 'change_scenario':
+      return changeScenario(notebook, edit)
+    case 'put_sample':
+      return putSample(notebook, edit)
+    case 'remove_sample':
+      return removeSample(notebook, edit)
+    case 'change_notebook':
+      return changeNotebook(notebook, edit)
+    case 'set_unit':
+      return setUnit(notebook, edit.quantity, edit.unit)
+    case 'put_worksheet':
+      return putWorksheet(notebook, edit)
+    case 'remove_worksheet':
+      return removeWorksheet(notebook, edit.id)
+    case 'computed_with': {
+      const inverse: SimpleEdit = { type: 'computed_with', versions: notebook.computedWith }
+      return { notebook: { ...notebook, computedWith: edit.versions }, inverse, history: 'none' }
+    }
+  }
+}
+
+function setCell(notebook: Notebook, edit: SetCell): SimplyApplied | Problem {
+  if (own(notebook.scenarios, edit.scenario) === undefined) return problem('scenario_gone')
+  const key = cellKey(edit.scenario, edit.quantity)
+  const before = own(notebook.cells, key) ?? null
+  const inverse: SimpleEdit = { ...edit, cell: before }
+  if (before === null && edit.cell === null) return { notebook, inverse, history: 'none' }
+  if (before === null && Object.keys(notebook.cells).length >= LIMITS.cells)
+    return problem('too_many_cells', [], { most: LIMITS.cells })
+  const cells = edit.cell === null ? withoutEntry(notebook.cells, key) : withEntry(notebook.cells, key, edit.cell)
+  return { notebook: { ...notebook, cells }, inverse, history: 'step' }
+}
+
+function putSample(notebook: Notebook, { sample }: PutSample): SimplyApplied | Problem {
+  const fault = nameFault(sample.name)
+  if (fault !== null) return fault
+  const before = own(notebook.samples, sample.id)
+  if (before === undefined && Object.keys(notebook.samples).length >= LIMITS.samples)
+    return problem('too_many_samples', [], { most: LIMITS.samples })
+  const inverse: SimpleEdit =
+    before === undefined ? { type: 'remove_sample', sample: sample.id } : { type: 'put_sample', sample: before }
+  const samples = withEntry(notebook.samples, sample.id, sample)
+  return { notebook: { ...notebook, samples }, inverse, history: 'step' }
+}
+
+function removeSample(notebook: Notebook, edit: RemoveSample): SimplyApplied | Problem {
+  const before = own(notebook.samples, edit.sample)
+  if (before === undefined) return problem('sample_gone')
+  const tied = Object.values(notebook.scenarios).filter((scenario) => scenario.sample === edit.sample)
+  if (tied.length > 0)
+    return problem('sample_in_use', [], { name: before.name, scenarios: tied.map((scenario) => scenario.name) })
+  const samples = withoutEntry(notebook.samples, edit.sample)
+  return { notebook: { ...notebook, samples }, inverse: { type: 'put_sample', sample: before }, history: 'step' }
+}
+
+function changeNotebook(notebook: Notebook, edit: ChangeNotebook): SimplyApplied | Problem {
+  const { name, note } = edit.set
+  const fault = name === undefined ? null : nameFault(name)
+  if (fault !== null) return fault
+  if (note !== undefined && note.length > LIMITS.note) return problem('note_too_long', [], { most: LIMITS.note })
+  const inverse: SimpleEdit = { type: 'change_notebook', set: held(notebook, edit.set) }
+  const onlyNote = Object.keys(edit.set).every((key) => key === 'note')
+  return { notebook: { ...notebook, ...edit.set }, inverse, history: onlyNote ? 'join' : 'step' }
+}
+
+function setUnit(notebook: Notebook, quantity: string, unit: string | null): SimplyApplied | Problem {
+  const before = own(notebook.units, quantity) ?? null
+  const inverse: SimpleEdit = { type: 'set_unit', quantity, unit: before }
+  if (before === unit) return { notebook, inverse, history: 'none' }
+  if (before === null && Object.keys(notebook.units).length >= LIMITS.entries)
+    return problem('too_many_units', [], { most: LIMITS.entries })
+  const units = unit === null ? withoutEntry(notebook.units, quantity) : withEntry(notebook.units, quantity, unit)
+  return { notebook: { ...notebook, units }, inverse, history: 'step' }
+}

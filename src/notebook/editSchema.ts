@@ -1,0 +1,71 @@
+import * as z from 'zod/mini'
+import type { Edit, SimpleEdit } from './edit'
+import { LIMITS } from './limits'
+import {
+  cellSchema,
+  idSchema,
+  nameSchema,
+  noteSchema,
+  orderSchema,
+  profileSchema,
+  quantitySchema,
+  sampleSchema,
+  scenarioSchema,
+  unitSchema,
+  versionsSchema,
+  worksheetSchema,
+} from './notebookSchema'
+
+const simple = [
+  z.strictObject({
+    type: z.literal('set_cell'),
+    scenario: idSchema,
+    quantity: quantitySchema,
+    cell: z.nullable(cellSchema),
+  }),
+  z.strictObject({
+    type: z.literal('add_scenario'),
+    scenario: scenarioSchema,
+    cells: z.record(quantitySchema, cellSchema),
+  }),
+  z.strictObject({ type: z.literal('remove_scenario'), scenario: idSchema }),
+  z.strictObject({
+    type: z.literal('change_scenario'),
+    scenario: idSchema,
+    set: z.strictObject({
+      name: z.exactOptional(nameSchema),
+      note: z.exactOptional(noteSchema),
+      order: z.exactOptional(orderSchema),
+      sample: z.exactOptional(z.nullable(idSchema)),
+    }),
+  }),
+  z.strictObject({ type: z.literal('put_sample'), sample: sampleSchema }),
+  z.strictObject({ type: z.literal('remove_sample'), sample: idSchema }),
+  z.strictObject({
+    type: z.literal('change_notebook'),
+    set: z.strictObject({
+      name: z.exactOptional(nameSchema),
+      note: z.exactOptional(noteSchema),
+      profile: z.exactOptional(profileSchema),
+    }),
+  }),
+  z.strictObject({ type: z.literal('set_unit'), quantity: quantitySchema, unit: z.nullable(unitSchema) }),
+  z.strictObject({
+    type: z.literal('put_worksheet'),
+    id: quantitySchema,
+    definition: worksheetSchema,
+    before: z.exactOptional(quantitySchema),
+  }),
+  z.strictObject({ type: z.literal('remove_worksheet'), id: quantitySchema }),
+  z.strictObject({ type: z.literal('computed_with'), versions: versionsSchema }),
+] as const
+
+const simpleEdit: z.ZodMiniType<SimpleEdit> = z.discriminatedUnion('type', simple)
+
+const togetherEdit = z.strictObject({
+  type: z.literal('together'),
+  edits: z.array(simpleEdit).check(z.maxLength(LIMITS.together)),
+})
+
+/** The closed union of edits as data from outside: stored logs, other tabs. */
+export const editSchema: z.ZodMiniType<Edit> = z.discriminatedUnion('type', [...simple, togetherEdit])

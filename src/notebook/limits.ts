@@ -1,0 +1,26 @@
+/**
+ * How large a notebook may be. `apply` and the file reader keep to the same figures, so that what can be made can be
+ * saved, and what was saved can be opened. They are far over a day's work at a desk; they keep a hostile file from
+ * filling the memory.
+ */
+export const LIMITS = {
+  /** characters of a notebook file */
+  file: 128_000_000,
+  /** nesting of its JSON */
+  depth: 32,
+  scenarios: 1_000,
+  samples: 5_000,
+  cells: 200_000,
+  worksheets: 100,
+  /** readings of one sample, and units or versions of one notebook */
+  entries: 2_000,
+  /** edits in one step */
+  together: 10_000,
+  /** characters */
+  name: 200,
+  note: 10_000,
+  entered: 200,
+  formula: 4_000,
+  id: 64,
+  order: 1_000,
+} as const

@@ -1,0 +1,79 @@
+// The small face of Zod: a quarter of the size, and the page reads stored notebooks before it shows the first number.
+import * as z from 'zod/mini'
+import { QUANTITY_NAME } from '../worksheet/quantityName'
+import { isReservedKey, jsonFault } from './json'
+import { LIMITS } from './limits'
+import type { Cell, Notebook, Reading, Sample, Scenario } from './notebook'
+
+/** Compiled checks would need `eval`, which the page's Content-Security-Policy forbids. */
+z.config({ jitless: true })
+
+const DATE = /^(\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)?)?)?$/
+
+const upTo = (length: number) => z.string().check(z.maxLength(length))
+const written = (pattern: RegExp) => z.string().check(z.regex(pattern))
+
+const unreserved = z.refine<string>((key) => !isReservedKey(key))
+
+export const idSchema = written(/^[A-Za-z0-9_-]{1,64}$/).check(unreserved)
+export const quantitySchema = written(QUANTITY_NAME).check(unreserved)
+export const nameSchema = upTo(LIMITS.name)
+export const noteSchema = upTo(LIMITS.note)
+export const orderSchema = upTo(LIMITS.order)
+export const unitSchema = upTo(LIMITS.id)
+export const profileSchema = z.enum(['metric', 'us'])
+/** What it says is the worksheet loader's to judge; here it has to be data. */
+export const worksheetSchema = z.unknown().check(z.refine((value) => jsonFault(value, LIMITS.depth) === null))
+export const versionsSchema = record(upTo(LIMITS.id).check(unreserved), z.int().check(z.minimum(0)), LIMITS.entries)
+
+const value = z.strictObject({
+  kind: z.literal('value'),
+  entered: upTo(LIMITS.entered),
+  unit: unitSchema,
+  canonical: z.number(),
+  method: z.exactOptional(upTo(LIMITS.entered)),
+})
+const choice = z.strictObject({ kind: z.literal('choice'), id: quantitySchema })
+const formula = z.strictObject({ kind: z.literal('formula'), text: upTo(LIMITS.formula) })
+const notTaken = z.strictObject({ kind: z.literal('not_taken') })
+
+const reading: z.ZodMiniType<Reading> = z.discriminatedUnion('kind', [value, choice])
+export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [value, choice, formula, notTaken])
+
+export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  date: written(DATE),
+  elsewhere: z.boolean(),
+  readings: record(quantitySchema, reading, LIMITS.entries),
+  origin: z.exactOptional(z.strictObject({ file: upTo(LIMITS.note), row: z.int().check(z.minimum(1)) })),
+})
+
+export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  note: noteSchema,
+  order: orderSchema,
+  sample: z.nullable(idSchema),
+})
+
+/** The shape of a notebook; that its parts fit together is asked of `soundness`. */
+export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
+  format: z.literal('basinbook-notebook'),
+  version: z.literal(1),
+  id: idSchema,
+  name: nameSchema,
+  note: noteSchema,
+  profile: profileSchema,
+  units: record(quantitySchema, unitSchema, LIMITS.entries),
+  scenarios: record(idSchema, scenarioSchema, LIMITS.scenarios),
+  samples: record(idSchema, sampleSchema, LIMITS.samples),
+  cells: record(written(/^[A-Za-z0-9_-]{1,64}\/[a-z][a-z0-9_]{0,63}$/), cellSchema, LIMITS.cells),
+  worksheets: record(quantitySchema, worksheetSchema, LIMITS.worksheets),
+  computedWith: versionsSchema,
+})
+
+/** A record with at most so many entries. */
+function record<K extends z.ZodMiniString, V extends z.ZodMiniType>(key: K, entry: V, most: number) {
+  return z.record(key, entry).check(z.refine((entries) => Object.keys(entries).length <= most, { params: { most } }))
+}

@@ -1,0 +1,54 @@
+import { type Problem, problem } from '../words/problem'
+import type { Notebook } from './notebook'
+import { inOrder, isOrderKey } from './order'
+import { BASELINE, nameFault, nameKey } from './scenarioName'
+
+/**
+ * Whether the parts of a notebook fit together as `apply` keeps them: each thing under its own id, scenarios in an
+ * order and with names that differ, samples and scenarios that are spoken of are there.
+ */
+export function unsound(notebook: Notebook, path: Problem['path']): Problem[] {
+  return [
+    ...underTheirIds(notebook, path),
+    ...orderAndNames(notebook, path),
+    ...Object.values(notebook.scenarios)
+      .filter(({ sample }) => sample !== null && !Object.hasOwn(notebook.samples, sample))
+      .map(({ id }) => problem('file_no_such_sample', [...path, 'scenarios', id, 'sample'])),
+    ...Object.keys(notebook.cells)
+      .filter((key) => !Object.hasOwn(notebook.scenarios, key.slice(0, key.indexOf('/'))))
+      .map((key) => problem('file_no_such_scenario', [...path, 'cells', key])),
+  ]
+}
+
+function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
+  const records = { scenarios: notebook.scenarios, samples: notebook.samples, worksheets: notebook.worksheets }
+  return Object.entries(records).flatMap(([record, things]) =>
+    Object.entries(things)
+      .filter(([id, thing]) => !(typeof thing === 'object' && thing !== null && 'id' in thing && thing.id === id))
+      .map(([id]) => problem('file_other_id', [...path, record, id, 'id'], { id })),
+  )
+}
+
+function orderAndNames(notebook: Notebook, path: Problem['path']): Problem[] {
+  const scenarios = inOrder(notebook)
+  if (scenarios.length === 0) return [problem('file_no_scenario', [...path, 'scenarios'])]
+  const faults: Problem[] = []
+  const names = new Set([BASELINE])
+  let before = ''
+  for (const { id, name, order } of scenarios) {
+    const place = [...path, 'scenarios', id]
+    if (!isOrderKey(order)) faults.push(problem('file_unreadable', [...place, 'order'], { found: order.slice(0, 40) }))
+    else if (order === before) faults.push(problem('file_order_taken', [...place, 'order']))
+    const fault = nameFault(name)
+    if (fault !== null) faults.push({ ...fault, path: [...place, 'name'] })
+    else if (names.has(nameKey(name))) faults.push(problem('file_name_taken', [...place, 'name'], { name }))
+    names.add(nameKey(name))
+    before = order
+  }
+  const samples = Object.values(notebook.samples).flatMap(({ id, name }) => {
+    const fault = nameFault(name)
+    return fault === null ? [] : [{ ...fault, path: [...path, 'samples', id, 'name'] }]
+  })
+  const own = nameFault(notebook.name)
+  return [...faults, ...samples, ...(own === null ? [] : [{ ...own, path: [...path, 'name'] }])]
+}
