@@ -1,2 +1,4 @@
+import { functionsPool } from './functions-pool'
+
 /** For each locked function `function.<NAME>.says`, and `function.<NAME>.<parameter>` for each of its parameters. */
-export const functions = {} as const
+export const functions = { ...functionsPool } as const
