@@ -1,9 +1,18 @@
 import { functions } from './functions'
 import { page } from './page'
 import { problems } from './problems'
+import { problemsUnits } from './problems-units'
 import { problemsWorksheet } from './problems-worksheet'
 import { quantities } from './quantities'
 import { units } from './units'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
-export const en = { ...page, ...problems, ...problemsWorksheet, ...quantities, ...functions, ...units } as const
+export const en = {
+  ...page,
+  ...problems,
+  ...problemsUnits,
+  ...problemsWorksheet,
+  ...quantities,
+  ...functions,
+  ...units,
+} as const
