@@ -1,6 +1,7 @@
 import { functions } from './functions'
 import { page } from './page'
 import { problems } from './problems'
+import { problemsNotebook } from './problems-notebook'
 import { problemsUnits } from './problems-units'
 import { problemsWorksheet } from './problems-worksheet'
 import { quantities } from './quantities'
@@ -10,6 +11,7 @@ import { units } from './units'
 export const en = {
   ...page,
   ...problems,
+  ...problemsNotebook,
   ...problemsUnits,
   ...problemsWorksheet,
   ...quantities,

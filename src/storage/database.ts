@@ -1,0 +1,62 @@
+import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
+import { type Problem, problem } from '../words/problem'
+import { type Schema, STORES } from './records'
+import { storageProblem } from './storageProblem'
+
+export type Database = IDBPDatabase<Schema>
+type Writing = IDBPTransaction<Schema, typeof STORES, 'readwrite'>
+
+const VERSION = 1
+
+/** The database; a problem when the browser has none to give, or another tab holds an older version of it open. */
+export function openDatabase(name: string): Promise<Database | Problem> {
+  return new Promise<Database | Problem>((resolve) => {
+    let given = false
+    const give = (answer: Database | Problem): void => {
+      if (!given) resolve(answer)
+      else if ('close' in answer) answer.close()
+      given = true
+    }
+    const opening = openDB<Schema>(name, VERSION, {
+      upgrade(database) {
+        database.createObjectStore('notebooks', { keyPath: 'id' })
+        database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
+        database.createObjectStore('snapshots', { keyPath: ['notebook', 'seq'] })
+      },
+      blocked: () => give(problem('storage_held')),
+      // a newer version of the page waits: let go, so that it is not held up; what this tab writes next is refused
+      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+    })
+    opening.then(give, (error: unknown) => give(notOpened(error)))
+  }).catch(notOpened)
+}
+
+/** Without a database to speak of, the browser's names tell a refusal from a fault badly: both mean that nothing can be kept. */
+function notOpened(error: unknown): Problem {
+  const why = storageProblem(error)
+  return why.code === 'storage_newer' || why.code === 'storage_full' ? why : problem('storage_blocked')
+}
+
+/**
+ * Work in one transaction that is on the disk when this resolves: `durability: 'strict'`, because an acknowledged
+ * relaxed write can be lost with the tab. Nothing is written when the work throws or answers with a problem.
+ */
+export async function strictly<T>(database: Database, work: (writing: Writing) => Promise<T>): Promise<T | Problem> {
+  let writing: Writing | undefined
+  try {
+    writing = database.transaction(STORES, 'readwrite', { durability: 'strict' })
+    const done = writing.done
+    // a refused request rejects before `done` is awaited
+    done.catch(() => undefined)
+    const result = await work(writing)
+    await done
+    return result
+  } catch (error) {
+    return storageProblem(writing?.error ?? error)
+  }
+}
+
+/** Every key of one notebook in `log` or `snapshots`, up to and with a sequence number when one is given. */
+export function keysOf(notebook: string, upTo?: number): IDBKeyRange {
+  return IDBKeyRange.bound([notebook], [notebook, upTo ?? []])
+}

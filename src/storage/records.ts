@@ -1,0 +1,37 @@
+import type { DBSchema } from 'idb'
+
+/** A notebook as the list shows it, and how far its log goes. */
+export interface Entry {
+  readonly id: string
+  readonly name: string
+  /** when it was last written, milliseconds since 1970 */
+  readonly changed: number
+  /** sequence number of its last edit; 0 when there is none yet */
+  readonly head: number
+  /** sequence number of its latest snapshot */
+  readonly snapshot: number
+}
+
+/** One edit. Records of one notebook are numbered without a gap. */
+export interface LogRecord {
+  readonly notebook: string
+  readonly seq: number
+  /** version of the notebook format in which the edit is written */
+  readonly format: number
+  readonly edit: unknown
+}
+
+/** The whole notebook after the edit `seq`, as the text of a notebook file, which carries its own version. */
+export interface Snapshot {
+  readonly notebook: string
+  readonly seq: number
+  readonly text: string
+}
+
+export interface Schema extends DBSchema {
+  notebooks: { key: string; value: Entry }
+  log: { key: [string, number]; value: LogRecord }
+  snapshots: { key: [string, number]; value: Snapshot }
+}
+
+export const STORES = ['notebooks', 'log', 'snapshots'] as const

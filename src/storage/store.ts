@@ -1,0 +1,200 @@
+import { apply } from '../notebook/apply'
+import { copyNotebook } from '../notebook/create'
+import type { Edit } from '../notebook/edit'
+import { editSchema } from '../notebook/editSchema'
+import { fromFile, toFile } from '../notebook/file'
+import type { Notebook } from '../notebook/notebook'
+import { checked } from '../notebook/schemaProblems'
+import { isProblem, type Problem, problem } from '../words/problem'
+import { type Database, keysOf, openDatabase, strictly } from './database'
+import { type Entry, type LogRecord, type Snapshot, STORES } from './records'
+import { replay } from './replay'
+import { storageProblem } from './storageProblem'
+
+/**
+ * The notebooks that the browser keeps. Nothing here throws: each answer may be a problem instead, and then nothing
+ * was written. What is written was first tried on the notebook as stored, so that it can be read again.
+ */
+export interface Store {
+  /** all notebooks, the last changed first */
+  list(): Promise<readonly Entry[] | Problem>
+  create(notebook: Notebook): Promise<undefined | Problem>
+  /** the notebook as it was last written; `append` follows on from here */
+  load(id: string): Promise<Notebook | Problem>
+  /**
+   * Adds edits to the log of a notebook that was created or loaded here. It resolves when they are on the disk. If
+   * anyone else has written since, the answer is `written_elsewhere` and nothing is added.
+   */
+  append(id: string, edits: readonly Edit[]): Promise<undefined | Problem>
+  /** a notebook of the same content under a new id; answers with it */
+  copy(id: string, name: string): Promise<Notebook | Problem>
+  /** for a notebook that is open nowhere; one that is open is renamed by an edit like any other */
+  rename(id: string, name: string): Promise<undefined | Problem>
+  remove(id: string): Promise<undefined | Problem>
+  /** all that is stored of a notebook, as JSON text: the way out when it cannot be loaded */
+  raw(id: string): Promise<string | Problem>
+  close(): void
+}
+
+/** Edits between two snapshots. */
+const SNAPSHOT_EVERY = 100
+
+/** What this store knows a notebook to be, and up to which edit. */
+interface Held {
+  readonly notebook: Notebook
+  readonly head: number
+}
+
+interface Records {
+  readonly entry: Entry | undefined
+  readonly snapshots: readonly Snapshot[]
+  readonly log: readonly LogRecord[]
+}
+
+/** @param now the clock, milliseconds since 1970 */
+export async function openStore(name = 'basinbook', now: () => number = Date.now): Promise<Store | Problem> {
+  const database = await openDatabase(name)
+  return isProblem(database) ? database : storeOn(database, now)
+}
+
+function storeOn(database: Database, now: () => number): Store {
+  const held = new Map<string, Held>()
+  let last: Promise<unknown> = Promise.resolve()
+
+  /** One thing after another: a write starts from what the one before it has left. */
+  function inTurn<T>(work: () => Promise<T>): Promise<T | Problem> {
+    const turn = last.then(work).catch(storageProblem)
+    last = turn
+    return turn
+  }
+
+  /** All that is kept of one notebook, as of one moment. */
+  async function recordsOf(id: string): Promise<Records> {
+    const reading = database.transaction(STORES)
+    const [entry, snapshots, log] = await Promise.all([
+      reading.objectStore('notebooks').get(id),
+      reading.objectStore('snapshots').getAll(keysOf(id)),
+      reading.objectStore('log').getAll(keysOf(id)),
+      reading.done,
+    ])
+    return { entry, snapshots, log }
+  }
+
+  async function read(id: string): Promise<Held | Problem> {
+    const { entry, snapshots, log } = await recordsOf(id)
+    if (entry === undefined) return problem('notebook_not_stored')
+    const notebook = replay(entry, snapshots, log)
+    return isProblem(notebook) ? notebook : { notebook, head: entry.head }
+  }
+
+  async function create(notebook: Notebook): Promise<undefined | Problem> {
+    const { id } = notebook
+    const text = toFile(notebook)
+    const readAgain = fromFile(text, notebook.name)
+    if (Array.isArray(readAgain)) return readAgain[0]
+    const refused = await strictly(database, async (writing) => {
+      const notebooks = writing.objectStore('notebooks')
+      if ((await notebooks.getKey(id)) !== undefined)
+        return problem('notebook_stored_already', [], { name: notebook.name })
+      await writing.objectStore('snapshots').put({ notebook: id, seq: 0, text })
+      await notebooks.put({ id, name: notebook.name, changed: now(), head: 0, snapshot: 0 })
+      return undefined
+    })
+    if (refused === undefined) held.set(id, { notebook, head: 0 })
+    return refused
+  }
+
+  async function append(id: string, edits: readonly Edit[]): Promise<undefined | Problem> {
+    const from = held.get(id)
+    if (from === undefined) return problem('notebook_not_open')
+    const next = follow(from.notebook, edits)
+    if (isProblem(next)) return next
+    const head = from.head + next.edits.length
+    const refused = await strictly(database, async (writing) => {
+      const entry = await writing.objectStore('notebooks').get(id)
+      if (entry === undefined) return problem('notebook_not_stored')
+      if (entry.head !== from.head) return problem('written_elsewhere')
+      const log = writing.objectStore('log')
+      const records = next.edits.map(
+        (edit, at): LogRecord => ({ notebook: id, seq: from.head + 1 + at, format: 1, edit }),
+      )
+      await Promise.all(records.map((record) => log.add(record)))
+      const due = head - entry.snapshot >= SNAPSHOT_EVERY
+      if (due) {
+        const snapshots = writing.objectStore('snapshots')
+        // the snapshot before this one stays, with the edits since then
+        await Promise.all([
+          snapshots.delete(keysOf(id, entry.snapshot - 1)),
+          log.delete(keysOf(id, entry.snapshot)),
+          snapshots.put({ notebook: id, seq: head, text: toFile(next.notebook) }),
+        ])
+      }
+      const snapshot = due ? head : entry.snapshot
+      await writing.objectStore('notebooks').put({ id, name: next.notebook.name, changed: now(), head, snapshot })
+      return undefined
+    })
+    if (refused === undefined) held.set(id, { notebook: next.notebook, head })
+    return refused
+  }
+
+  async function load(id: string): Promise<Notebook | Problem> {
+    const found = await read(id)
+    if (isProblem(found)) return found
+    held.set(id, found)
+    return found.notebook
+  }
+
+  async function copy(id: string, name: string): Promise<Notebook | Problem> {
+    const found = await read(id)
+    if (isProblem(found)) return found
+    const notebook = copyNotebook(found.notebook, name)
+    return (await create(notebook)) ?? notebook
+  }
+
+  async function rename(id: string, name: string): Promise<undefined | Problem> {
+    const found = await load(id)
+    return isProblem(found) ? found : append(id, [{ type: 'change_notebook', set: { name } }])
+  }
+
+  async function remove(id: string): Promise<undefined | Problem> {
+    held.delete(id)
+    return strictly(database, async (writing) => {
+      await Promise.all([
+        writing.objectStore('notebooks').delete(id),
+        writing.objectStore('log').delete(keysOf(id)),
+        writing.objectStore('snapshots').delete(keysOf(id)),
+      ])
+      return undefined
+    })
+  }
+
+  return {
+    list: () => inTurn(async () => (await database.getAll('notebooks')).sort((a, b) => b.changed - a.changed)),
+    create: (notebook) => inTurn(() => create(notebook)),
+    load: (id) => inTurn(() => load(id)),
+    append: (id, edits) => inTurn(() => append(id, edits)),
+    copy: (id, name) => inTurn(() => copy(id, name)),
+    rename: (id, name) => inTurn(() => rename(id, name)),
+    remove: (id) => inTurn(() => remove(id)),
+    raw: (id) => inTurn(async () => JSON.stringify(await recordsOf(id), null, 1)),
+    close: () => database.close(),
+  }
+}
+
+/** The notebook after the edits, and the edits as plain data; a problem when one is not an edit or does not apply. */
+function follow(
+  start: Notebook,
+  edits: readonly Edit[],
+): { readonly notebook: Notebook; readonly edits: readonly Edit[] } | Problem {
+  let notebook = start
+  const plain: Edit[] = []
+  for (const edit of edits) {
+    const read = checked(editSchema, edit, [start.name])
+    if (Array.isArray(read)) return read[0] ?? problem('file_unreadable', [start.name], { found: edit.type })
+    const applied = apply(notebook, read.value)
+    if (isProblem(applied)) return applied
+    notebook = applied.notebook
+    plain.push(read.value)
+  }
+  return { notebook, edits: plain }
+}
