@@ -45,6 +45,18 @@ export default defineConfig(({ mode }) => ({
         test: { name: 'core', environment: 'node', include: ['test/**/*.test.ts'], exclude: ['test/browser/**'] },
       },
       {
+        plugins: [lezer()],
+        test: {
+          name: 'bench',
+          environment: 'node',
+          include: ['test/bench/**/*.bench.ts'],
+          globalSetup: ['test/browser/setup.ts'],
+          fileParallelism: false,
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
         test: {
           name: 'browser',
           environment: 'node',

@@ -49,7 +49,9 @@ export class Batch {
         })
       })
       part.forEach((_, column) => {
-        results.push(this.wanted.map((name) => withMissing(this.#catalog, name, (q) => this.#columns.outcome(column, q))))
+        results.push(
+          this.wanted.map((name) => withMissing(this.#catalog, name, (q) => this.#columns.outcome(column, q))),
+        )
       })
     }
     return results

@@ -19,6 +19,8 @@ export type Content =
   | { readonly kind: 'own' }
   /** a formula that was entered here */
   | { readonly kind: 'formula'; readonly tree: Expression }
+  /** something that cannot be computed, by the code of its problem */
+  | { readonly kind: 'refused'; readonly code: string; readonly name: string }
 
 /** The column that a scenario's reference points at; undefined when it is gone. */
 export type ColumnOf = (reference: string, quoted: boolean) => number | undefined
@@ -164,6 +166,8 @@ export class Columns {
         return `=${address(row, 0)}`
       case 'missing':
         return `=CELL(NOT_TAKEN("${quantity.name}"))`
+      case 'refused':
+        return `=CELL(${refused(content.code, content.name)})`
       case 'own':
         return quantity.formula ? this.#computed(quantity, quantity.formula.tree, column) : null
       case 'formula': {
@@ -205,7 +209,8 @@ export class Columns {
       }
       const from = of === null ? column : of === 'baseline' && !quoted ? 0 : this.#columnOf(of, quoted)
       const row = this.#layout.rowOf.get(name)
-      return from === undefined || row === undefined ? `GONE("${of ?? ''}")` : quantities + address(row, from)
+      if (row === undefined) return refused('unknown_quantity', name)
+      return from === undefined ? refused('scenario_gone', of ?? '') : quantities + address(row, from)
     })
   }
 }
@@ -227,6 +232,10 @@ function layoutSheets(
     s: rows(last + 1, (row, column) => (tops.has(row) ? solve(row, column) : null)),
     c: rows(layout.checks.length, check),
   }
+}
+
+function refused(code: string, name: string): string {
+  return `REFUSED("${code}";"${name.replaceAll('"', '""')}")`
 }
 
 /** A relative address: equal formulas in many columns are then parsed once. */

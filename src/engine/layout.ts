@@ -1,7 +1,6 @@
-import { isProblem } from '../words/problem'
 import type { Catalog, Quantity } from '../worksheet/catalog'
 import type { Expression } from '../worksheet/formula'
-import { parseFormula } from '../worksheet/parse'
+import { visit } from '../worksheet/visit'
 
 /** The sheets of the engine: quantities, the hidden blocks of solves, the checks that raise notices. */
 export const QUANTITIES = 0
@@ -46,12 +45,10 @@ export function layoutFor(catalog: Catalog, wanted?: Iterable<string>): Layout {
   const checksOf = new Map<string, number[]>()
   for (const q of quantities) {
     if (q.formula) solvesReadBy.set(q.name, solvesIn(catalog, q.formula.tree))
-    for (const check of 'checks' in q.row ? (q.row.checks ?? []) : []) {
-      const formula = parseFormula(check.when)
-      if (isProblem(formula)) continue
-      if (!namesIn(formula.tree).every((name) => rowOf.has(name))) continue
+    for (const { notice, when } of q.checks) {
+      if (!namesIn(when.tree).every((name) => rowOf.has(name))) continue
       checksOf.set(q.name, [...(checksOf.get(q.name) ?? []), checks.length])
-      checks.push({ quantity: q.name, notice: check.notice, tree: formula.tree })
+      checks.push({ quantity: q.name, notice, tree: when.tree })
     }
   }
   const read = new Set([...solvesReadBy.values()].flat())
@@ -93,14 +90,4 @@ function namesIn(tree: Expression): string[] {
     if (node.kind === 'name' && node.of === null) names.push(node.name)
   })
   return names
-}
-
-function visit(node: Expression, see: (node: Expression) => void): void {
-  see(node)
-  if (node.kind === 'call') for (const argument of node.arguments) visit(argument, see)
-  if (node.kind === 'unary') visit(node.operand, see)
-  if (node.kind === 'binary') {
-    visit(node.left, see)
-    visit(node.right, see)
-  }
 }

@@ -6,7 +6,7 @@ export type Notice = string
 
 /**
  * What the engine says of one cell. A problem with code `missing` carries `facts.names`: every reading that the cell
- * waits for (alternatives joined with `|`).
+ * waits for, in the order in which its formula comes upon them (alternatives joined with `|`).
  */
 export type Outcome =
   | { readonly value: Value; readonly notices: readonly Notice[] }

@@ -73,10 +73,10 @@ class Notebook extends FunctionPlugin {
     return carry('missing', { names: name ? String(this.evaluateAst(name, state)) : '' })
   }
 
-  /** GONE("name"): a formula's reference to a scenario that is no longer there. */
-  gone({ args }: Call, state: State): Result {
-    const [name] = args
-    return carry('scenario_gone', { name: name ? String(this.evaluateAst(name, state)) : '' })
+  /** REFUSED("code"; "name"): what cannot be computed: a scenario that is gone, a quantity that nobody gives. */
+  refused({ args }: Call, state: State): Result {
+    const [code, name] = args.map((a) => String(this.evaluateAst(a, state)))
+    return carry(code ?? 'not_computable', { name: name ?? '' })
   }
 
   /** ASSUMED(x; value; "name"): x where it was taken, else the declared value, with a notice. */
@@ -163,7 +163,7 @@ const OURS: Readonly<Record<string, string>> = {
   CELL: 'cell',
   ENTRY: 'entry',
   NOT_TAKEN: 'notTaken',
-  GONE: 'gone',
+  REFUSED: 'refused',
   ASSUMED: 'assumed',
   DEFAULT: 'default',
   MISSING: 'missing',
