@@ -66,6 +66,8 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
       return
     }
     void ask({ ask: 'open', notebook }).then((changes) => {
+      // An open that failed itself was answered with nothing by the restart that followed it.
+      if (failures > 0) return
       for (const listener of listeners) listener(why, changes)
     })
   }

@@ -77,7 +77,10 @@ export class Live {
   #write(edits: readonly SimpleEdit[]): void {
     const cells = edits.filter((edit) => edit.type === 'set_cell')
     const harmless = edits.every((edit) => edit.type === 'set_cell' || leavesValues(edit))
-    if (!harmless) return this.#rewrite()
+    if (!harmless) {
+      this.#rewrite()
+      return
+    }
     const baseline = baselineOf(this.#notebook).id
     for (const { scenario, quantity } of cells) {
       // What the baseline has decides whether a later scenario refers to it or stands alone.

@@ -1,0 +1,67 @@
+import { describe, expect, test, vi } from 'vitest'
+import { connectEngine } from '../../src/engine/connect'
+import type { Answer, Request } from '../../src/engine/messages'
+import { newNotebook } from '../../src/notebook/create'
+
+/** A worker whose behaviour the test decides: it answers, it throws, or it says nothing. */
+class StagedWorker {
+  onmessage: ((event: { data: Answer }) => void) | null = null
+  onerror: ((event: { message: string }) => void) | null = null
+  readonly requests: Request[] = []
+  terminated = false
+  constructor(readonly act: 'answer' | 'fail' | 'hang') {}
+  postMessage(request: Request): void {
+    this.requests.push(request)
+    queueMicrotask(() => {
+      if (this.act === 'answer') this.onmessage?.({ data: { id: request.id, changes: [] } })
+      if (this.act === 'fail') this.onerror?.({ message: 'out of memory' })
+    })
+  }
+  terminate(): void {
+    this.terminated = true
+  }
+}
+
+function staged(...acts: StagedWorker['act'][]) {
+  const workers: StagedWorker[] = []
+  const client = connectEngine(() => {
+    const worker = new StagedWorker(acts[workers.length] ?? 'answer')
+    workers.push(worker)
+    return worker as unknown as Worker
+  }, 50)
+  return { client, workers }
+}
+
+describe('the page’s end of the engine', () => {
+  test('starts a crashed worker again from the document, edits included', async () => {
+    const { client, workers } = staged('fail', 'answer')
+    const restarted = vi.fn()
+    client.onRestart(restarted)
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.edit([{ type: 'change_notebook', set: { name: 'Renamed' } }])
+    await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
+    expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_failed' })
+    expect(workers).toHaveLength(2)
+    expect(workers[0]?.terminated).toBe(true)
+    expect(workers[1]?.requests[0]).toMatchObject({ ask: 'open' })
+  })
+
+  test('stops a worker that does not answer in time', async () => {
+    const { client, workers } = staged('hang', 'answer')
+    const restarted = vi.fn()
+    client.onRestart(restarted)
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
+    expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_slow' })
+    expect(workers[0]?.terminated).toBe(true)
+  })
+
+  test('gives up on a document that stops every worker', async () => {
+    const { client, workers } = staged('fail', 'fail', 'fail', 'fail', 'fail')
+    const restarted = vi.fn()
+    client.onRestart(restarted)
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await vi.waitFor(() => expect(restarted.mock.calls.at(-1)?.[0]).toMatchObject({ code: 'engine_gave_up' }))
+    expect(workers.length).toBeLessThan(5)
+  })
+})
