@@ -17,7 +17,8 @@ export interface Entry {
 }
 
 export interface EntryContext extends UnitContext {
-  readonly decimal: DecimalMark
+  /** a point when left out */
+  readonly decimal?: DecimalMark
   /** the unit that a bare number is in: the one shown in its row. Left out: the profile's */
   readonly displayed?: string
 }
@@ -41,6 +42,7 @@ export function parseEntry(
   canonicalUnit: string,
   context: EntryContext,
 ): Entry | NotTaken | null | Problem {
+  const { decimal = '.' } = context
   const typed = foldText(text)
   if (typed === '') return null
   if (typed === '-') return 'not_taken'
@@ -51,10 +53,11 @@ export function parseEntry(
   if (wanted === undefined || wanted.dimension === 'choice') {
     return problem('unknown_unit', [], { found: canonicalUnit })
   }
-  const unreadable = problem('unreadable_number', [], { found: text.trim(), decimal: context.decimal })
+  const unreadable = problem('unreadable_number', [], { found: text.trim(), decimal })
   if (/^[<>≤≥]/.test(typed)) return problem('limit_entered', [], { found: text.trim() })
-  const number = leadingNumber(typed, context.decimal, FRACTIONS.has(wanted.dimension))
+  const number = leadingNumber(typed, decimal, FRACTIONS.has(wanted.dimension))
   if (number === null) return unreadable
+  if (!Number.isFinite(number.value)) return problem('not_finite', [], { found: text.trim(), unit: canonicalUnit })
   const [written, remainder] = split(number.rest)
   if (remainder !== '') return compound(text.trim(), number, written, remainder, wanted, context) ?? unreadable
   const read = unitOf(number, written, wanted, context)
@@ -96,7 +99,7 @@ function compound(
   wanted: Unit,
   context: EntryContext,
 ): Entry | Problem | null {
-  const second = leadingNumber(remainder, context.decimal, true)
+  const second = leadingNumber(remainder, context.decimal ?? '.', true)
   if (second === null || /^[+-]/.test(remainder) || written === '' || second.rest.trim() === '') return null
   const large = readUnit(written, wanted.code, context)
   if (isProblem(large)) return large

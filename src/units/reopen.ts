@@ -8,7 +8,7 @@ import type { DecimalMark } from './readNumber'
 export function reopen(
   { entered, unit }: Pick<Entry, 'entered' | 'unit'>,
   displayed: string,
-  decimal: DecimalMark,
+  decimal: DecimalMark = '.',
 ): string {
   const figures = entered.replaceAll('.', decimal)
   const complete = / [^\d]/.test(entered) || (unit === '1' && entered.includes('/'))

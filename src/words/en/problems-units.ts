@@ -6,7 +6,7 @@ export const problemsUnits = {
   'problem.long_entry': '{path}: “{found}” is too long; an entry has at most {most} characters.',
   'problem.not_finite': '{path}: “{found}” is beyond what can be computed.',
   'problem.wrong_compound':
-    '{path}: “{found}” is not one amount. Type a whole number of {large}, then less than one more in {small}.',
+    '{path}: “{found}” is not one amount. Type a whole number of {large} and a smaller rest in {small}.',
   'problem.unknown_unit': '{path}: “{found}” is not a unit we know.',
   'problem.unread_unit': '{path}: “{found}” is not a unit we know here; use for example {accepted}.',
   'problem.wrong_dimension':
