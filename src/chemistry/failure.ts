@@ -24,6 +24,8 @@ export type FailureCode =
   | 'no_convergence'
   /** an optional reading that this result needs was not given */
   | 'missing'
+  /** a wanted value that was derived with another model than the one in use: facts `wanted`, `model` */
+  | 'mixed_models'
 
 export function fail(failure: FailureCode, quantity: string, facts: Failure['facts'] = {}): Failure {
   return { failure, quantity, facts }

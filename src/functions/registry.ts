@@ -1,10 +1,22 @@
+import { CELL_FUNCTIONS } from './cell'
+import { CHLORINE_FUNCTIONS } from './chlorine'
 import type { LockedFunction } from './define'
+import { DILUTION_FUNCTIONS } from './dilution'
+import { EVAPORATION_FUNCTIONS } from './evaporation'
 import { INDEX_TABLE_FUNCTIONS } from './index-table'
 import { POOL_FUNCTIONS } from './pool'
 import { SALT_FUNCTIONS } from './salt'
 
 /** Every locked function, group by group. Formula engine, reference page and tests all read this one list. */
-export const LOCKED: readonly LockedFunction[] = [...POOL_FUNCTIONS, ...SALT_FUNCTIONS, ...INDEX_TABLE_FUNCTIONS]
+export const LOCKED: readonly LockedFunction[] = [
+  ...POOL_FUNCTIONS,
+  ...EVAPORATION_FUNCTIONS,
+  ...SALT_FUNCTIONS,
+  ...INDEX_TABLE_FUNCTIONS,
+  ...CHLORINE_FUNCTIONS,
+  ...CELL_FUNCTIONS,
+  ...DILUTION_FUNCTIONS,
+]
 
 const byName = namesOf(LOCKED)
 

@@ -1,4 +1,5 @@
+import { functionsChlorine } from './functions-chlorine'
 import { functionsPool } from './functions-pool'
 
 /** For each locked function `function.<NAME>.says`, and `function.<NAME>.<parameter>` for each of its parameters. */
-export const functions = { ...functionsPool } as const
+export const functions = { ...functionsPool, ...functionsChlorine } as const
