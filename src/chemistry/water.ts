@@ -1,0 +1,88 @@
+import {
+  activityCoefficient,
+  baseBesideCarbonate,
+  CARBONATE,
+  concentration,
+  endPoint,
+  ligandSum,
+  type Point,
+  water as point,
+  setPh,
+  startFree,
+  sweepMetals,
+} from './equilibrium'
+import { logHenryCarbonDioxide, pKCalcite } from './equilibriumConstants'
+import { SPECIES } from './species'
+import type { Totals } from './totals'
+
+/** A water in equilibrium with itself. Concentrations in mol/L, alkalinities in eq/L, temperature in kelvin. */
+export interface Water {
+  readonly ph: number
+  readonly temperature: number
+  readonly totals: Totals
+  readonly ionicStrength: number
+  /** what a titration to pH 4.5 of this water would read, oxidising chlorine counted where `totals` has it */
+  readonly titratedAlkalinity: number
+  /** [HCO3-] + 2 [CO3--], pairs counted with their base */
+  readonly carbonateAlkalinity: number
+  /** log10 of the activity product over the solubility product of calcite; full speciation. -Infinity without calcium */
+  readonly calciteIndex: number
+  /** partial pressure (fugacity) of CO2 in equilibrium with the water, atm */
+  readonly pco2: number
+  /** mol/L of each of SPECIES, in its order */
+  readonly species: Float64Array
+}
+
+const index = (name: string) => SPECIES.findIndex((s) => s.name === name)
+const CA = index('Ca++')
+const CO3 = index('CO3--')
+const CO2 = index('CO2')
+
+/** pH at which the alkalinity titration ends (activity scale): Standard Methods 2320 B for 150 mg/L and up. */
+export const END_POINT = 10 ** -4.5
+
+/**
+ * Reads the water out of the point that a solve has just settled; `I` is the ionic strength it was settled at, `titrated`
+ * the reading of a titration where it is known already.
+ */
+export function readWater(T: number, totals: Totals, I: number, titrated?: number): Water {
+  const carbonate = point.ligand[CARBONATE] ?? 0
+  const carbonateAlkalinity = carbonate * ligandSum(point, point.base, CARBONATE)
+  const species = new Float64Array(SPECIES.length)
+  for (let i = 0; i < species.length; i++) species[i] = concentration(point, i)
+  const calcium = (species[CA] ?? 0) * activityCoefficient(CA)
+  const bare = (species[CO3] ?? 0) * activityCoefficient(CO3)
+  const co2 = (species[CO2] ?? 0) * activityCoefficient(CO2)
+  return {
+    ph: -Math.log10(point.h),
+    temperature: T,
+    totals,
+    ionicStrength: I,
+    titratedAlkalinity: titrated ?? carbonateAlkalinity + baseBesideCarbonate(point) - endPointAlkalinity(totals),
+    carbonateAlkalinity,
+    calciteIndex: Math.log10(calcium * bare) + pKCalcite(T),
+    pco2: co2 / 10 ** logHenryCarbonDioxide(T),
+    species,
+  }
+}
+
+/** Alkalinity left at the end point of a closed titration, eq/L. */
+function endPointAlkalinity(totals: Totals): number {
+  startFree(endPoint, totals)
+  setPh(endPoint, END_POINT, totals)
+  settleCarbonate(endPoint, totals)
+  return (
+    (endPoint.ligand[CARBONATE] ?? 0) * ligandSum(endPoint, endPoint.base, CARBONATE) + baseBesideCarbonate(endPoint)
+  )
+}
+
+/** Settles a point of known pH and total carbonate: sweeps until nothing moves. */
+export function settleCarbonate(p: Point, totals: Totals): void {
+  for (let sweep = 0; sweep < 200; sweep++) {
+    const before = p.ligand[CARBONATE] ?? 0
+    const free = totals.carbonate / ligandSum(p, p.count, CARBONATE)
+    p.ligand[CARBONATE] = free
+    const change = free === before ? 0 : Math.abs(free - before) / Math.max(free, before)
+    if (Math.max(change, sweepMetals(p, totals)) < 1e-13) return
+  }
+}
