@@ -1,6 +1,12 @@
-import type { Problem } from '../words/problem'
+import type { LockedFunction } from '../functions/define'
 import type { Definition, Row } from './definition'
 import type { Formula } from './formula'
+
+/** A formula beside a row: where it is true, the row has the notice. It may read the row itself. */
+export interface Check {
+  readonly notice: string
+  readonly when: Formula
+}
 
 /** A quantity as the whole notebook knows it. */
 export interface Quantity {
@@ -11,7 +17,8 @@ export interface Quantity {
   readonly index: number
   /** parsed; null for an input */
   readonly formula: Formula | null
-  /** the quantities it reads directly (through a solve: the solve's input quantities) */
+  readonly checks: readonly Check[]
+  /** the quantities it reads directly (through a solve: the solve's input quantities); its checks do not count */
   readonly reads: readonly string[]
   /** the quantities that read it directly */
   readonly readBy: readonly string[]
@@ -21,7 +28,7 @@ export interface SolveBlock {
   readonly id: string
   readonly worksheet: string
   readonly function: string
-  /** parameter name → quantity name, in the function's parameter order; a parameter that is not given is undefined */
+  /** quantity names in the function's parameter order; a parameter that is not given is undefined */
   readonly inputs: readonly (string | undefined)[]
   readonly outputs: readonly string[]
 }
@@ -31,5 +38,8 @@ export interface Catalog {
   readonly worksheets: readonly Definition[]
   readonly quantities: ReadonlyMap<string, Quantity>
   readonly solves: ReadonlyMap<string, SolveBlock>
+  /** quantity names, each after all that it reads */
+  readonly order: readonly string[]
+  /** the locked functions that its formulas may call */
+  readonly functions: ReadonlyMap<string, LockedFunction>
 }
-export type { Problem }

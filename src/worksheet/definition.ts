@@ -1,12 +1,19 @@
 import { z } from 'zod'
 import { QUANTITY_NAME } from './quantityName'
 
-const name = z.string().regex(QUANTITY_NAME)
-const text = z.string().max(2_000)
-const formula = z.string().min(1).max(4_000)
+// Without this Zod compiles its checks from text, which a strict Content-Security-Policy forbids.
+z.config({ jitless: true })
 
-/** When a band applies: every named choice quantity of the scenario has one of these values. */
-const when = z.record(name, z.array(z.string()).min(1))
+const name = z.string().regex(QUANTITY_NAME)
+const text = z.string().min(1).max(2_000)
+const formula = z.string().min(1).max(4_000)
+const few = 50
+
+/** A span of a number quantity that a band holds for: from `from` up to, not including, `below`. */
+const spanOf = z.strictObject({ from: z.number().optional(), below: z.number().optional() })
+
+/** When a band applies: every named quantity of the scenario has one of these choices, or lies in this span. */
+const when = z.record(name, z.union([z.array(name).min(1).max(few), spanOf]))
 
 /** The band that is drawn and spoken of; the first whose `when` holds is used. In the row's canonical unit. */
 const band = z.strictObject({
@@ -23,11 +30,11 @@ const look = {
   /** left out in shipped definitions, where the catalogue has them by the row's name */
   label: text.optional(),
   help: text.optional(),
-  unit: z.string(),
+  unit: z.string().min(1).max(40),
   decimals: z.int().min(0).max(6).optional(),
   /** the span that the range bar shows */
   range: span.optional(),
-  target: z.array(band).optional(),
+  target: z.array(band).min(1).max(few).optional(),
   source: text.optional(),
 }
 
@@ -46,29 +53,38 @@ const choiceInput = z.strictObject({
   ...look,
   unit: z.literal('choice'),
   input: z.literal('choice'),
-  choices: z.array(name).min(2),
-  default: z.string().optional(),
+  choices: z.array(name).min(2).max(few),
+  default: name.optional(),
 })
 
 /** A worked-out row. */
 const computed = z.strictObject({
   ...look,
   formula,
-  /** a declared default: this row is `<of>` where that was taken, else `value`, with the notice `assumed:<of>` */
+  /** a declared default: this row is its formula, but `value` where `<of>` was not taken, with the notice `assumed:<of>` */
   when_missing: z.strictObject({ of: name, value: z.number(), source: text }).optional(),
-  /** each raises its notice where its formula is true */
-  checks: z.array(z.strictObject({ notice: z.string(), when: formula })).optional(),
+  /** each raises its notice where its formula is true; it may read the row itself */
+  checks: z
+    .array(z.strictObject({ notice: z.string().min(1).max(80), when: formula }))
+    .max(few)
+    .optional(),
 })
 
 export const rowSchema = z.union([numberInput, choiceInput, computed])
 
 /** A row of this worksheet, or the name of one that is taken from another and shown here too. */
-const group = z.strictObject({ id: name, label: text.optional(), rows: z.array(z.union([name, rowSchema])) })
+const group = z.strictObject({
+  id: name,
+  label: text.optional(),
+  rows: z.array(z.union([name, rowSchema])).max(200),
+})
 
 /** One locked function over input rows that fills a hidden block; formulas read `<id>.<output>`. */
-const solve = z.strictObject({ id: name, function: z.string(), inputs: z.record(name, name) })
+const solve = z.strictObject({ id: name, function: z.string().min(1).max(64), inputs: z.record(name, name) })
 
 export const definitionSchema = z.strictObject({
+  /** for editors that complete and check by a schema; not read */
+  $schema: z.string().max(400).optional(),
   format: z.literal('basinbook-worksheet'),
   version: z.literal(1),
   id: name,
@@ -77,9 +93,9 @@ export const definitionSchema = z.strictObject({
   label: text.optional(),
   help: text.optional(),
   /** quantities and solve outputs of other worksheets that this one shows or uses */
-  takes: z.array(z.string()),
-  solves: z.array(solve).optional(),
-  groups: z.array(group).min(1),
+  takes: z.array(z.string().min(1).max(130)).max(500),
+  solves: z.array(solve).max(20).optional(),
+  groups: z.array(group).min(1).max(few),
 })
 
 export type Definition = z.infer<typeof definitionSchema>
@@ -88,3 +104,4 @@ export type NumberRow = z.infer<typeof numberInput>
 export type ChoiceRow = z.infer<typeof choiceInput>
 export type ComputedRow = z.infer<typeof computed>
 export type Band = z.infer<typeof band>
+export type SolveDefinition = z.infer<typeof solve>

@@ -1,0 +1,170 @@
+import { isSolve, type LockedFunction } from '../functions/define'
+import { isProblem, type Problem, problem } from '../words/problem'
+import type { Catalog, Check, Quantity, SolveBlock } from './catalog'
+import type { Row } from './definition'
+import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
+import type { Expression, Formula } from './formula'
+import { formulaProblems, type Scope } from './formulaProblems'
+import { nameKey } from './nameKey'
+import { parseFormula } from './parse'
+import { type Path, type Placed, place } from './place'
+import { rowProblems } from './rowProblems'
+import { solveBlock } from './solveBlock'
+import type { Source } from './source'
+import { visit } from './visit'
+
+/**
+ * All definitions as one graph. Names are shared by all worksheets, so the catalog is made anew when one comes or goes.
+ * @returns the catalog, or everything that is wrong, each with file, path inside it and reason
+ */
+export function buildCatalog(
+  sources: readonly Source[],
+  registry: readonly LockedFunction[],
+): Catalog | readonly Problem[] {
+  const functions = new Map(registry.map((f) => [f.name, f]))
+  const places = place(sources, functions)
+  const problems: Problem[] = [...places.problems]
+  const known = knownNames(places, functions)
+  const scopes = new Map(sources.map((source) => [source, scopeOf(source, known, functions)]))
+  const emptyScope: Scope = { visible: new Set(), known, functions, shipped: false }
+  const scope = (source: Source) => scopes.get(source) ?? emptyScope
+
+  const rowProblem = (source: Source) => (name: string, path: Path) => {
+    if (!places.rows.has(name)) return problem('row_not_known', path, { name })
+    return scope(source).visible.has(name) ? null : problem('row_not_taken', path, { name })
+  }
+  const solves = new Map<string, SolveBlock>()
+  for (const placed of places.solves.values()) {
+    const block = solveBlock(placed, functions, rowProblem(placed.source))
+    if (Array.isArray(block)) problems.push(...block)
+    else solves.set(placed.item.id, block as SolveBlock)
+  }
+  for (const source of sources) problems.push(...layoutProblems(source, known, rowProblem(source)))
+
+  const quantities = new Map<string, Quantity>()
+  for (const [name, placed] of places.rows) {
+    const { item: row, source, path } = placed
+    problems.push(...rowProblems(row, path, (other) => places.rows.get(other)?.item))
+    const read = formulasOf(placed, scope(source), problems)
+    const reads = read.formula ? readsOf(read.formula.tree, solves) : []
+    problems.push(...standInProblems(row, reads, path))
+    quantities.set(name, {
+      name,
+      row,
+      worksheet: source.definition.id,
+      index: quantities.size,
+      ...read,
+      reads,
+      readBy: [],
+    })
+  }
+
+  const { order, circles, tooLong } = dependencyOrder(new Map([...quantities].map(([name, q]) => [name, q.reads])))
+  for (const circle of circles) {
+    const [first = ''] = circle
+    const path = places.rows.get(first)?.path ?? []
+    problems.push(problem('formula_circle', [...path, 'formula'], { circle: [...circle, first].join(' → ') }))
+  }
+  for (const name of tooLong.slice(0, 1)) {
+    problems.push(
+      problem('formula_chain', [...(places.rows.get(name)?.path ?? []), 'formula'], { name, most: LONGEST_CHAIN }),
+    )
+  }
+  if (problems.length > 0) return problems
+  return { worksheets: sources.map((s) => s.definition), quantities: withReaders(quantities), solves, order, functions }
+}
+
+export function isCatalog(x: Catalog | readonly Problem[]): x is Catalog {
+  return !Array.isArray(x)
+}
+
+/** All quantities, and all outputs of solves as `water.lsi`. */
+function knownNames(places: ReturnType<typeof place>, functions: ReadonlyMap<string, LockedFunction>): Set<string> {
+  const known = new Set(places.rows.keys())
+  for (const { item } of places.solves.values()) for (const name of outputsOf(item, functions)) known.add(name)
+  return known
+}
+
+function outputsOf(
+  { id, function: name }: { readonly id: string; readonly function: string },
+  functions: ReadonlyMap<string, LockedFunction>,
+): string[] {
+  const f = functions.get(name)
+  return f && isSolve(f) ? f.outputs.map((output) => `${id}.${output.name}`) : []
+}
+
+function scopeOf(source: Source, known: ReadonlySet<string>, functions: ReadonlyMap<string, LockedFunction>): Scope {
+  const { takes, solves, groups } = source.definition
+  const visible = new Set(takes)
+  for (const solve of solves ?? []) for (const name of outputsOf(solve, functions)) visible.add(name)
+  for (const { rows } of groups) for (const row of rows) if (typeof row !== 'string') visible.add(row.name)
+  return { visible, known, functions, shipped: source.shipped }
+}
+
+/** Names in `takes` and in the groups that nothing gives. */
+function layoutProblems(
+  { definition, file }: Source,
+  known: ReadonlySet<string>,
+  rowProblem: (name: string, path: Path) => Problem | null,
+): Problem[] {
+  const problems: Problem[] = []
+  definition.takes.forEach((name, i) => {
+    if (!known.has(name)) problems.push(problem('takes_nothing', [file, 'takes', i], { name }))
+  })
+  definition.groups.forEach(({ rows }, g) => {
+    rows.forEach((row, r) => {
+      const wrong = typeof row === 'string' ? rowProblem(row, [file, 'groups', g, 'rows', r]) : null
+      if (wrong) problems.push(wrong)
+    })
+  })
+  return problems
+}
+
+/** A row's formula and checks, parsed; what is wrong with them goes to `problems`. */
+function formulasOf(
+  { item: row, path }: Placed<Row>,
+  scope: Scope,
+  problems: Problem[],
+): { formula: Formula | null; checks: readonly Check[] } {
+  const read = (text: string, where: Path): Formula | null => {
+    const formula = parseFormula(text, where)
+    if (isProblem(formula)) {
+      problems.push(formula)
+      return null
+    }
+    problems.push(...formulaProblems(formula.tree, scope, where))
+    return formula
+  }
+  if (!('formula' in row)) return { formula: null, checks: [] }
+  const checks = (row.checks ?? []).flatMap(({ notice, when }, i): Check[] => {
+    const formula = read(when, [...path, 'checks', i, 'when'])
+    return formula ? [{ notice, when: formula }] : []
+  })
+  return { formula: read(row.formula, [...path, 'formula']), checks }
+}
+
+/** The quantities that a formula reads; behind a solve's output stand the solve's inputs. */
+function readsOf(tree: Expression, solves: ReadonlyMap<string, SolveBlock>): string[] {
+  const reads = new Set<string>()
+  visit(tree, (node) => {
+    if (node.kind !== 'name') return
+    const key = nameKey(node)
+    if (key === node.name) reads.add(key)
+    else for (const input of solves.get(node.of ?? '')?.inputs ?? []) if (input !== undefined) reads.add(input)
+  })
+  return [...reads]
+}
+
+function standInProblems(row: Row, reads: readonly string[], path: Path): Problem[] {
+  const standIn = 'when_missing' in row ? row.when_missing : undefined
+  if (!standIn || reads.includes(standIn.of)) return []
+  return [problem('stand_in_not_read', [...path, 'when_missing', 'of'], { name: standIn.of })]
+}
+
+function withReaders(quantities: ReadonlyMap<string, Quantity>): ReadonlyMap<string, Quantity> {
+  const readers = new Map<string, string[]>()
+  for (const { name, reads } of quantities.values()) {
+    for (const read of reads) readers.set(read, [...(readers.get(read) ?? []), name])
+  }
+  return new Map([...quantities].map(([name, q]) => [name, { ...q, readBy: readers.get(name) ?? [] }]))
+}
