@@ -1,0 +1,111 @@
+import { createSignal, ErrorBoundary, lazy, Match, Show, Suspense, Switch } from 'solid-js'
+import { say, sentence } from '../words/say'
+import { Banners } from './Banners'
+import { focusCell } from './grid/focusCell'
+import { Worksheets } from './grid/Worksheets'
+import { Margin } from './margin/Margin'
+import { Peek } from './margin/Peek'
+import { Rail } from './rail/Rail'
+import { announcement } from './shell/announce'
+import { BookContext } from './shell/book'
+import { createBook } from './shell/createBook'
+import { createDesk, DeskContext, type Opened, useDesk } from './shell/desk'
+import { guardUnsaved } from './shell/guardUnsaved'
+import { onPageKey } from './shell/onPageKey'
+import { usePlace } from './shell/place'
+import { Toolbar } from './Toolbar'
+
+const NotebooksPage = lazy(() => import('./notebooks/NotebooksPage').then((m) => ({ default: m.NotebooksPage })))
+const FunctionsPage = lazy(() => import('./reference/FunctionsPage').then((m) => ({ default: m.FunctionsPage })))
+const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ default: m.KeysPage })))
+const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
+
+export function App() {
+  const desk = createDesk()
+  return (
+    <DeskContext.Provider value={desk}>
+      <Show when={desk.opened()} keyed fallback={<NothingOpen />}>
+        {(opened) => <OpenBook opened={opened} />}
+      </Show>
+      <div class="unseen" aria-live="polite">
+        {announcement()}
+      </div>
+    </DeskContext.Provider>
+  )
+}
+
+function NothingOpen() {
+  const desk = useDesk()
+  return (
+    <main class="page alone">
+      <Show when={desk.trouble()} fallback={<p class="still quiet">{say('page.opening')}</p>}>
+        {(trouble) => (
+          <div class="still">
+            <h1>{say('page.opening_failed')}</h1>
+            <p>{sentence(trouble())}</p>
+          </div>
+        )}
+      </Show>
+    </main>
+  )
+}
+
+function OpenBook(props: { opened: Opened }) {
+  const desk = useDesk()
+  // The notebook is opened anew, with a book of its own, whenever `opened` changes.
+  const { notebook, append, writable } = props.opened
+  const book = createBook(notebook, append, () => writable)
+  const place = usePlace()
+  const [drawer, setDrawer] = createSignal(false)
+  desk.beforeLeaving(book.settled)
+  guardUnsaved(book)
+
+  function explain(): void {
+    setDrawer(true)
+    document.getElementById('margin')?.focus()
+  }
+
+  function closeDrawer(): void {
+    setDrawer(false)
+    focusCell(book)
+  }
+
+  return (
+    <BookContext.Provider value={book}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that work anywhere on the page */}
+      <div class="book" onKeyDown={(event) => onPageKey(book, event)}>
+        <Banners />
+        <Rail />
+        <main class="page" id="page" tabindex={-1}>
+          <ErrorBoundary fallback={(error) => <p class="still warm">{String(error)}</p>}>
+            <Suspense>
+              <Switch>
+                <Match when={place().page === 'worksheets'}>
+                  <Toolbar />
+                  <Worksheets onExplain={explain} />
+                </Match>
+                <Match when={place().page === 'notebooks'}>
+                  <NotebooksPage />
+                </Match>
+                <Match when={place().page === 'functions'}>
+                  <FunctionsPage />
+                </Match>
+                <Match when={place().page === 'keys'}>
+                  <KeysPage />
+                </Match>
+                <Match when={place().page === 'lab'}>
+                  <LabPage />
+                </Match>
+              </Switch>
+            </Suspense>
+          </ErrorBoundary>
+          <footer class="foot still">{say('page.codes_first')}</footer>
+        </main>
+        <Show when={place().page === 'worksheets'}>
+          <Margin open={drawer()} onClose={closeDrawer} />
+          <Peek onExplain={explain} />
+        </Show>
+      </div>
+    </BookContext.Provider>
+  )
+}

@@ -1,0 +1,53 @@
+import { Show } from 'solid-js'
+import { say, sentence } from '../words/say'
+import { saveToFile } from './notebooks/saveToFile'
+import { useBook } from './shell/book'
+import { useDesk } from './shell/desk'
+import { placeLink } from './shell/place'
+
+/** What the reader has to know before trusting the page: read-only, kept nowhere, engine started again, an example. */
+export function Banners() {
+  const book = useBook()
+  const desk = useDesk()
+  return (
+    <div class="banners">
+      <Show when={desk.trouble()}>
+        {(trouble) => (
+          <p class="banner" role="alert">
+            {sentence(trouble())}
+          </p>
+        )}
+      </Show>
+      <Show when={desk.blocked()}>
+        {(why) => (
+          <p class="banner" role="status">
+            {say('page.banner.not_kept', { why: sentence(why()) })}
+            <button type="button" class="act" onClick={() => saveToFile(book.notebook())}>
+              {say('page.save_file')}
+            </button>
+          </p>
+        )}
+      </Show>
+      <Show when={!book.writable()}>
+        <p class="banner calm" role="status">
+          {say('page.banner.read_only')}
+        </p>
+      </Show>
+      <Show when={book.engineTrouble()}>
+        {(why) => (
+          <p class="banner" role="status">
+            {say('page.banner.engine', { why: sentence(why()) })}
+          </p>
+        )}
+      </Show>
+      <Show when={desk.firstRun()}>
+        <p class="banner calm" role="status">
+          {say('page.banner.example')}
+          <a class="link" href={placeLink({ page: 'notebooks' })}>
+            {say('page.notebooks.new')}
+          </a>
+        </p>
+      </Show>
+    </div>
+  )
+}

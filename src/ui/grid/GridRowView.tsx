@@ -1,0 +1,50 @@
+import { createMemo, For, Show } from 'solid-js'
+import { hasValue } from '../../engine/outcome'
+import { judge } from '../../worksheet/judge'
+import { labelOf } from '../labelOf'
+import { useBook } from '../shell/book'
+import { bandIn } from './bandIn'
+import type { GridRow } from './gridRow'
+import { RangeBar } from './RangeBar'
+import { ScenarioCell } from './ScenarioCell'
+import { UnitText } from './UnitText'
+
+/** One quantity: its name, its unit, where the baseline lies, then a cell a scenario. */
+export function GridRowView(props: { row: GridRow; index: number }) {
+  const book = useBook()
+  const quantity = () => props.row.quantity
+  const unit = () => book.unit(quantity().name)
+  return (
+    <div role="row" class="row" aria-rowindex={props.index}>
+      <div role="rowheader" class="quantity" aria-colindex={1}>
+        {labelOf(quantity().name, quantity().row)}
+        <span class="unit" aria-hidden="true">
+          <UnitText unit={unit()} />
+        </span>
+      </div>
+      <div role="gridcell" class="unit" aria-colindex={2}>
+        <UnitText unit={unit()} />
+      </div>
+      <div role="gridcell" class="range" aria-colindex={3}>
+        <Show when={quantity().row.range}>{(span) => <BaselineBar row={props.row} span={span()} />}</Show>
+      </div>
+      <For each={book.scenarios()}>
+        {(scenario, index) => <ScenarioCell row={props.row} scenario={scenario} column={index()} />}
+      </For>
+    </div>
+  )
+}
+
+function BaselineBar(props: { row: GridRow; span: readonly [number, number] }) {
+  const book = useBook()
+  const band = createMemo(() => bandIn(book, props.row.quantity.row, book.baseline()))
+  const value = createMemo(() => {
+    const outcome = book.outcome(book.baseline(), props.row.quantity.name)
+    return hasValue(outcome) && typeof outcome.value === 'number' ? outcome.value : undefined
+  })
+  const side = () => {
+    const [standing, wanted] = [value(), band()]
+    return standing === undefined || !wanted ? null : judge(standing, wanted)
+  }
+  return <RangeBar span={props.span} band={band()} value={value()} side={side()} />
+}

@@ -1,0 +1,76 @@
+import { For, Show } from 'solid-js'
+import { hasWords, say } from '../../words/say'
+import type { Definition } from '../../worksheet/definition'
+import { useBook } from '../shell/book'
+import { Findings } from './Findings'
+import { GridHead } from './GridHead'
+import { GridRowView } from './GridRowView'
+import { type GridGroup, groupsOf } from './gridRow'
+import { worksheetLabel } from './worksheetLabel'
+
+/** One worksheet: its name, what it is for, its grid, and what stands out in it. */
+export function WorksheetView(props: { definition: Definition; number: number }) {
+  const book = useBook()
+  const id = () => props.definition.id
+  const groups = () => groupsOf(props.definition, book.catalog())
+  const help = () => {
+    const key = `worksheet.${id()}.help`
+    return props.definition.help ?? (hasWords(key) ? say(key) : '')
+  }
+  /** the row's place in the grid: the heading is row 1, and each group's heading is a row too */
+  const places = () => {
+    let place = 1
+    return groups().map((group) => {
+      const first = place + 1
+      place += 1 + group.rows.length
+      return first
+    })
+  }
+  const later = () => book.scenarios().length - 1
+
+  return (
+    <section class="worksheet" id={`worksheet-${id()}`} aria-labelledby={`title-${id()}`}>
+      <header class="still">
+        <h2 id={`title-${id()}`} tabindex={-1}>
+          <span class="number">{props.number}</span>
+          {worksheetLabel(props.definition)}
+        </h2>
+        <Show when={help()}>{(text) => <p>{text()}</p>}</Show>
+      </header>
+      <div
+        class="grid"
+        role="grid"
+        aria-labelledby={`title-${id()}`}
+        aria-colcount={book.scenarios().length + 3}
+        style={{ '--later': later() > 0 ? `repeat(${later()}, var(--col-cell))` : undefined }}
+      >
+        <GridHead worksheet={id()} />
+        <For each={groups()}>
+          {(group, index) => (
+            <>
+              <GroupHead group={group} worksheet={id()} place={places()[index()] ?? 2} />
+              <For each={group.rows}>
+                {(row, at) => <GridRowView row={row} index={(places()[index()] ?? 2) + at() + 1} />}
+              </For>
+            </>
+          )}
+        </For>
+      </div>
+      <Findings definition={props.definition} />
+    </section>
+  )
+}
+
+function GroupHead(props: { group: GridGroup; worksheet: string; place: number }) {
+  const label = () => {
+    const key = `group.${props.worksheet}.${props.group.id}`
+    return props.group.label ?? (hasWords(key) ? say(key) : props.group.id.replaceAll('_', ' '))
+  }
+  return (
+    <div role="row" class="row group" aria-rowindex={props.place}>
+      <div role="rowheader">
+        <span>{label()}</span>
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,121 @@
+import { hasValue, type Notice, type Outcome } from '../../engine/outcome'
+import type { Source } from '../../notebook/resolve'
+import { convert } from '../../units/convert'
+import { formatDifference, formatValue } from '../../units/format'
+import type { Fact, Problem } from '../../words/problem'
+import { hasWords, say, sentence } from '../../words/say'
+import type { Band, Row } from '../../worksheet/definition'
+import { judge, type Side } from '../../worksheet/judge'
+import { decimalsOf } from '../decimalsOf'
+import { labelOf } from '../labelOf'
+import { decimalsWritten, type Figures, figures } from './figures'
+
+/** Everything that one cell shows, worked out from data alone. */
+export interface CellView {
+  readonly kind: 'number' | 'text' | 'needs' | 'refused' | 'not_taken' | 'empty'
+  /** of a number */
+  readonly figures: Figures | null
+  /** what stands there, when it is not a number; short */
+  readonly text: string
+  /** against the baseline: '' in the baseline itself */
+  readonly difference: string
+  readonly side: Side | null
+  readonly notices: readonly Notice[]
+  /** entered in this very scenario, or read from its sample */
+  readonly here: boolean
+  /** a computed row with something typed over it */
+  readonly assumed: boolean
+  /** for a screen reader, after the value */
+  readonly said: string
+}
+
+export interface CellFacts {
+  readonly row: Row
+  readonly outcome: Outcome | undefined
+  /** undefined in the baseline */
+  readonly base: Outcome | undefined
+  readonly source: Source
+  readonly unit: string
+  readonly band: Band | undefined
+}
+
+export function cellView(facts: CellFacts): CellView {
+  const { row, outcome, source } = facts
+  const here = source.from === 'typed' || source.from === 'sample'
+  const assumed = 'formula' in row && source.cell !== null
+  const notices = outcome?.notices ?? []
+  const bare = { figures: null, text: '', difference: '', side: null, notices, here, assumed, said: '' }
+
+  if (outcome === undefined) return { ...bare, kind: 'empty' }
+  if (!hasValue(outcome)) return { ...bare, ...withoutValue(row, outcome.problem, source) }
+  const { value } = outcome
+  if (typeof value !== 'number') {
+    const text = wordOf(row.name, value)
+    return { ...bare, kind: 'text', text, difference: same(facts) ? '·' : '' }
+  }
+  const side = facts.band ? judge(value, facts.band) : null
+  return {
+    ...bare,
+    kind: 'number',
+    figures: figures(written(facts, value)),
+    difference: difference(facts, value),
+    side,
+    said: side === null || side === 'within' ? '' : say(`page.side.${side}`),
+  }
+}
+
+/** A number as this row shows it. What a person wrote in this unit keeps the decimals that they wrote. */
+function written({ row, source, unit }: CellFacts, value: number): string {
+  const { cell } = source
+  if (cell?.kind === 'value' && cell.unit === unit) {
+    const decimals = decimalsWritten(cell.entered)
+    const shown = convert(value, row.unit, unit)
+    if (decimals !== null && typeof shown === 'number') return formatValue(shown, unit, unit, decimals)
+  }
+  return formatValue(value, row.unit, unit, decimalsOf(row))
+}
+
+function difference({ row, base, unit }: CellFacts, value: number): string {
+  if (base === undefined || !hasValue(base) || typeof base.value !== 'number') return ''
+  if (base.value === value) return '·'
+  const text = formatDifference(value - base.value, row.unit, unit, decimalsOf(row))
+  return /[1-9]/.test(text) ? text : '·'
+}
+
+function same({ outcome, base }: CellFacts): boolean {
+  return (
+    base !== undefined && hasValue(base) && outcome !== undefined && hasValue(outcome) && base.value === outcome.value
+  )
+}
+
+function withoutValue(row: Row, trouble: Problem, source: Source): Pick<CellView, 'kind' | 'text' | 'said'> {
+  if ('input' in row && trouble.code === 'missing') {
+    return source.cell?.kind === 'not_taken' || source.from === 'lacking'
+      ? { kind: 'not_taken', text: '–', said: say('page.not_taken') }
+      : { kind: 'empty', text: '', said: say('page.nothing_entered') }
+  }
+  if (trouble.code === 'missing') {
+    return { kind: 'needs', text: say('page.needs', { names: missingLabels(trouble.facts.names) }), said: '' }
+  }
+  const short = `page.short.${trouble.code}`
+  return { kind: 'refused', text: hasWords(short) ? say(short) : say('page.no_answer'), said: sentence(trouble) }
+}
+
+/** `salt|chloride` is any one of them. */
+export function missingLabels(names: Fact | undefined): string {
+  const list = Array.isArray(names) ? (names as readonly string[]) : []
+  return list
+    .map((name) =>
+      name
+        .split('|')
+        .map((one) => labelOf(one))
+        .join(say('page.or')),
+    )
+    .join(', ')
+}
+
+function wordOf(quantity: string, value: string | boolean): string {
+  if (typeof value === 'boolean') return say(value ? 'page.yes' : 'page.no')
+  const key = `choice.${quantity}.${value}`
+  return hasWords(key) ? say(key) : value
+}

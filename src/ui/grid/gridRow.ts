@@ -1,0 +1,33 @@
+import type { Catalog, Quantity } from '../../worksheet/catalog'
+import type { Definition } from '../../worksheet/definition'
+
+/** A row as the page shows it. One quantity can be shown in several worksheets: same cell, two places. */
+export interface GridRow {
+  /** unique on the page: `<worksheet>/<quantity>` */
+  readonly key: string
+  readonly worksheet: string
+  readonly quantity: Quantity
+}
+
+export interface GridGroup {
+  readonly id: string
+  readonly label: string | undefined
+  readonly rows: readonly GridRow[]
+}
+
+/** A worksheet's groups with their rows looked up; names that nothing gives were refused when the catalog was built. */
+export function groupsOf(definition: Definition, catalog: Catalog): readonly GridGroup[] {
+  return definition.groups.map((group) => ({
+    id: group.id,
+    label: group.label,
+    rows: group.rows.flatMap((row) => {
+      const quantity = catalog.quantities.get(typeof row === 'string' ? row : row.name)
+      return quantity ? [{ key: `${definition.id}/${quantity.name}`, worksheet: definition.id, quantity }] : []
+    }),
+  }))
+}
+
+/** Every row of the page from top to bottom, as the arrow keys walk it. */
+export function rowsOf(catalog: Catalog): readonly GridRow[] {
+  return catalog.worksheets.flatMap((definition) => groupsOf(definition, catalog).flatMap((group) => group.rows))
+}

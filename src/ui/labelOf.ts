@@ -1,0 +1,15 @@
+import { hasWords, say } from '../words/say'
+import type { Row } from '../worksheet/definition'
+
+/** A quantity's name in words; a row of the reader's own may bring its label, else its name has to do. */
+export function labelOf(quantity: string, row?: Row): string {
+  if (row?.label !== undefined) return row.label
+  const key = `quantity.${quantity}.label`
+  return hasWords(key) ? say(key) : quantity.replaceAll('_', ' ')
+}
+
+export function helpOf(quantity: string, row?: Row): string {
+  if (row?.help !== undefined) return row.help
+  const key = `quantity.${quantity}.help`
+  return hasWords(key) ? say(key) : ''
+}

@@ -1,0 +1,72 @@
+import { For, Show } from 'solid-js'
+import { unitsOfKind } from '../../units/unit'
+import { say } from '../../words/say'
+import { openEditor } from '../grid/openEditor'
+import { useBook } from '../shell/book'
+import type { Cell } from '../shell/selection'
+import { unitWords } from '../unitWords'
+import { sourceText } from './sourceText'
+
+/** What can be done with the selected cell, and where its value comes from. */
+export function CellActs(props: { cell: Cell }) {
+  const book = useBook()
+  const quantity = () => props.cell.row.quantity
+  const source = () => book.source(props.cell.scenario, quantity().name)
+  const isTyped = () => source().from === 'typed'
+  const choices = () => unitsOfKind(quantity().row.unit)
+
+  return (
+    <section>
+      <Show when={'input' in quantity().row || source().from !== 'none'}>
+        <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
+      </Show>
+      <div class="acts">
+        <Show when={'input' in quantity().row}>
+          <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>
+            {say('page.edit')}
+          </button>
+        </Show>
+        <Show when={isTyped()}>
+          <button
+            type="button"
+            class="act"
+            disabled={!book.writable()}
+            onClick={() =>
+              book.dispatch({
+                type: 'set_cell',
+                scenario: props.cell.scenario,
+                quantity: quantity().name,
+                cell: null,
+              })
+            }
+          >
+            {say('page.clear')}
+          </button>
+        </Show>
+        <Show when={choices().length > 1}>
+          <label class="quiet">
+            {say('page.shown_in')}{' '}
+            <select
+              class="field"
+              disabled={!book.writable()}
+              onChange={(event) =>
+                book.dispatch({ type: 'set_unit', quantity: quantity().name, unit: event.currentTarget.value || null })
+              }
+            >
+              <option value="" selected={book.notebook().units[quantity().name] === undefined}>
+                {say('page.shown_in_usual')}
+              </option>
+              <For each={choices()}>
+                {(unit) => (
+                  <option value={unit.code} selected={book.notebook().units[quantity().name] === unit.code}>
+                    {unitWords(unit.code)}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
+        </Show>
+      </div>
+    </section>
+  )
+}

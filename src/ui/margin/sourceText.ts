@@ -1,0 +1,15 @@
+import { say } from '../../words/say'
+import type { Book } from '../shell/book'
+import { unitWords } from '../unitWords'
+
+/** Where the value of an input comes from, in a sentence; with what was typed, where that reads differently. */
+export function sourceText(book: Book, scenario: string, quantity: string): string {
+  const { from, cell } = book.source(scenario, quantity)
+  const notebook = book.notebook()
+  const holder = notebook.scenarios[from === 'baseline' ? book.baseline() : scenario]
+  const sample = notebook.samples[holder?.sample ?? '']?.name ?? ''
+  const entered =
+    cell?.kind === 'value' && cell.unit !== book.unit(quantity) ? `${cell.entered} ${unitWords(cell.unit)}` : ''
+  const facts = { sample, entered, baseline: notebook.scenarios[book.baseline()]?.name ?? '' }
+  return say(`page.from.${from}${entered === '' ? '' : '_as'}`, facts)
+}

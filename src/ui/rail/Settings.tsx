@@ -1,0 +1,34 @@
+import type { Profile } from '../../notebook/notebook'
+import { say } from '../../words/say'
+import { useBook } from '../shell/book'
+import { type Paper, paper, setPaper } from '../shell/paper'
+import { Switch } from './Switch'
+
+/** How numbers and paper are shown. */
+export function Settings() {
+  const book = useBook()
+  return (
+    <div class="settings">
+      <Switch<Profile>
+        label={say('page.units')}
+        value={book.notebook().profile}
+        options={[
+          ['us', say('page.units.us')],
+          ['metric', say('page.units.metric')],
+        ]}
+        disabled={!book.writable()}
+        onChange={(profile) => book.dispatch({ type: 'change_notebook', set: { profile } })}
+      />
+      <Switch<Paper>
+        label={say('page.paper')}
+        value={paper()}
+        options={[
+          ['light', say('page.paper.light')],
+          ['dark', say('page.paper.dark')],
+          ['system', say('page.paper.system')],
+        ]}
+        onChange={setPaper}
+      />
+    </div>
+  )
+}

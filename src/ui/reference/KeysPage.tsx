@@ -1,0 +1,68 @@
+import { For } from 'solid-js'
+import { say } from '../../words/say'
+
+const KEYS = {
+  grid: [
+    ['↑ ↓ ← →', 'arrows'],
+    ['Tab', 'tab'],
+    ['Shift Tab', 'back'],
+    ['Home, End', 'home'],
+    ['Ctrl Home, Ctrl End', 'ctrl_home'],
+    ['Page Up, Page Down', 'page'],
+    ['Enter, F2', 'edit'],
+    ['any character', 'type'],
+    ['Delete, Backspace', 'clear'],
+    ['-', 'dash'],
+    ['?', 'explain'],
+    ['Shift F10', 'menu'],
+  ],
+  entry: [
+    ['Enter', 'enter'],
+    ['Tab', 'enter_tab'],
+    ['Escape', 'escape'],
+    ['=', 'formula'],
+    ['7.6, 59 °F, 15,000 gal', 'units'],
+  ],
+  page: [
+    ['F6, Shift F6', 'region'],
+    ['Ctrl Z', 'undo'],
+    ['Ctrl Y, Ctrl Shift Z', 'redo'],
+    ['Escape', 'close'],
+  ],
+} as const
+
+/** What the keys do. */
+export function KeysPage() {
+  return (
+    <article class="text-page">
+      <h1>{say('page.title.keys')}</h1>
+      <p class="intro">{say('page.keys.intro')}</p>
+      <For each={['grid', 'entry', 'page'] as const}>
+        {(part) => (
+          <section>
+            <h2>{say(`page.keys.${part}`)}</h2>
+            <dl class="keys">
+              <For each={KEYS[part]}>
+                {([keys, does]) => (
+                  <>
+                    <dt>
+                      <For each={keys.split(', ')}>
+                        {(key, index) => (
+                          <>
+                            {index() > 0 ? ' ' : ''}
+                            <kbd>{key}</kbd>
+                          </>
+                        )}
+                      </For>
+                    </dt>
+                    <dd>{say(`page.keys.${part}.${does}`)}</dd>
+                  </>
+                )}
+              </For>
+            </dl>
+          </section>
+        )}
+      </For>
+    </article>
+  )
+}

@@ -1,0 +1,50 @@
+import { type Accessor, createContext, useContext } from 'solid-js'
+import type { Outcome } from '../../engine/outcome'
+import type { Edit } from '../../notebook/edit'
+import type { Notebook } from '../../notebook/notebook'
+import type { Source } from '../../notebook/resolve'
+import type { Problem } from '../../words/problem'
+import type { Catalog } from '../../worksheet/catalog'
+import type { GridRow } from '../grid/gridRow'
+import type { Saving } from './saving'
+import type { Selection } from './selection'
+
+/** The open notebook as components see it: they read it and send it edits, and nothing else. */
+export interface Book {
+  readonly notebook: Accessor<Notebook>
+  readonly catalog: Accessor<Catalog>
+  /** ids, in order; the first is the baseline's. The array changes only when a column comes, goes or moves. */
+  readonly scenarios: Accessor<readonly string[]>
+  readonly baseline: Accessor<string>
+  /** every row of the page, top to bottom */
+  readonly rows: Accessor<readonly GridRow[]>
+  /** undefined until the engine has answered for the first time */
+  outcome(scenario: string, quantity: string): Outcome | undefined
+  source(scenario: string, quantity: string): Source
+  /** the unit code that the quantity is shown in */
+  unit(quantity: string): string
+  /** null when the edit was taken; a problem leaves the notebook as it was */
+  dispatch(edit: Edit): Problem | null
+  undo(): void
+  redo(): void
+  readonly canUndo: Accessor<boolean>
+  readonly canRedo: Accessor<boolean>
+  readonly saving: Accessor<Saving>
+  /** tries again to keep what could not be kept */
+  saveAgain(): void
+  /** resolves when nothing waits to be kept any more, or keeping it has failed */
+  settled(): Promise<void>
+  /** false while another tab has the notebook */
+  readonly writable: Accessor<boolean>
+  /** why the engine was started again; null when it never was, or the reader has seen it */
+  readonly engineTrouble: Accessor<Problem | null>
+  readonly selection: Selection
+}
+
+export const BookContext = createContext<Book>()
+
+export function useBook(): Book {
+  const book = useContext(BookContext)
+  if (!book) throw new RangeError('there is no open notebook here')
+  return book
+}

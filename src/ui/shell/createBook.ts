@@ -1,0 +1,130 @@
+import { batch, createMemo, createSignal, onCleanup, untrack } from 'solid-js'
+import type { Change } from '../../engine/client'
+import { createEngineClient } from '../../engine/connect'
+import type { Outcome } from '../../engine/outcome'
+import { apply } from '../../notebook/apply'
+import { checkEdit } from '../../notebook/checkEdit'
+import type { Edit } from '../../notebook/edit'
+import { createHistory, redo, remember, undo } from '../../notebook/history'
+import { cellKey, type Notebook } from '../../notebook/notebook'
+import { inOrder } from '../../notebook/order'
+import { own } from '../../notebook/own'
+import { resolve } from '../../notebook/resolve'
+import { displayUnit } from '../../units/profile'
+import { isProblem, type Problem, problem } from '../../words/problem'
+import { sentence } from '../../words/say'
+import { catalogFor } from '../../worksheet/catalogFor'
+import { rowsOf } from '../grid/gridRow'
+import { announce } from './announce'
+import type { Book } from './book'
+import { createCells } from './cells'
+import { createSaver } from './saving'
+import { createSelection } from './selection'
+import { touched } from './touched'
+
+/** Where edits are kept: resolves when they are on the disk. */
+export type Append = (edits: readonly Edit[]) => Promise<undefined | Problem>
+
+/**
+ * An open notebook. Every edit goes one way: checked, applied, remembered for undo, sent to the engine and to the store;
+ * the cells that changed redraw. `append` null: it is not kept anywhere.
+ */
+export function createBook(first: Notebook, append: Append | null, writable: () => boolean): Book {
+  const [notebook, setNotebook] = createSignal(first)
+  const [history, setHistory] = createSignal(createHistory())
+  const [engineTrouble, setEngineTrouble] = createSignal<Problem | null>(null)
+  const outcomes = createCells<Outcome>()
+  const sources = createCells<true>()
+
+  const worksheets = createMemo(() => notebook().worksheets)
+  const catalog = createMemo(() => catalogFor(worksheets()))
+  const scenarios = createMemo(() => inOrder(notebook()).map(({ id }) => id), undefined, { equals: sameItems })
+  const baseline = createMemo(() => scenarios()[0] ?? '')
+  const rows = createMemo(() => rowsOf(catalog()))
+  const profile = createMemo(() => notebook().profile)
+  const units = createMemo(() => notebook().units)
+
+  const saver = append ? createSaver(append) : null
+  const engine = createEngineClient()
+  engine.onRestart((why, changes) => {
+    setEngineTrouble(why)
+    receive(changes)
+  })
+  void engine.open(first).then(receive)
+  onCleanup(() => engine.close())
+
+  function receive(changes: readonly Change[]): void {
+    batch(() => {
+      for (const { scenario, quantity, outcome } of changes) outcomes.write(cellKey(scenario, quantity), outcome)
+    })
+  }
+
+  /** Takes an edit in, whoever made it; the caller keeps the history. */
+  function take(edit: Edit, next: Notebook): void {
+    batch(() => {
+      setNotebook(next)
+      const cells = touched(edit, scenarios())
+      if (cells === 'all') sources.clear()
+      else for (const key of cells) sources.write(key, true)
+    })
+    saver?.put([edit])
+    void engine.edit([edit]).then(receive)
+  }
+
+  function dispatch(edit: Edit): Problem | null {
+    if (!untrack(writable)) return problem('read_only')
+    const before = untrack(notebook)
+    const refused = checkEdit(before, edit, untrack(catalog))
+    if (refused) return refused
+    const applied = apply(before, edit)
+    if (isProblem(applied)) return applied
+    setHistory((now) => remember(now, edit, applied))
+    take(edit, applied.notebook)
+    return null
+  }
+
+  function step(turn: typeof undo): void {
+    if (!untrack(writable)) return
+    const turned = turn(untrack(history))
+    if (!turned) return
+    const applied = apply(untrack(notebook), turned.edit)
+    if (isProblem(applied)) {
+      announce(sentence(applied))
+      return
+    }
+    setHistory(turned.history)
+    take(turned.edit, applied.notebook)
+  }
+
+  return {
+    notebook,
+    catalog,
+    scenarios,
+    baseline,
+    rows,
+    outcome: (scenario, quantity) => outcomes.read(cellKey(scenario, quantity)),
+    source(scenario, quantity) {
+      sources.read(cellKey(scenario, quantity))
+      return resolve(untrack(notebook), catalog(), scenario, quantity)
+    },
+    unit(quantity) {
+      const chosen = own(units(), quantity)
+      return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', profile())
+    },
+    dispatch,
+    undo: () => step(undo),
+    redo: () => step(redo),
+    canUndo: () => history().past.length > 0,
+    canRedo: () => history().future.length > 0,
+    saving: () => saver?.saving() ?? { state: 'not_kept' },
+    saveAgain: () => saver?.again(),
+    settled: () => saver?.settled() ?? Promise.resolve(),
+    writable,
+    engineTrouble,
+    selection: createSelection(rows, scenarios),
+  }
+}
+
+function sameItems(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((item, index) => item === b[index])
+}

@@ -1,0 +1,174 @@
+import { type Accessor, createContext, createSignal, useContext } from 'solid-js'
+import { copyNotebook, newNotebook } from '../../notebook/create'
+import type { Notebook } from '../../notebook/notebook'
+import { type Claim, claim } from '../../storage/lock'
+import { keepPreference, preference } from '../../storage/preference'
+import type { Entry } from '../../storage/records'
+import { openStore, type Store } from '../../storage/store'
+import { isProblem, type Problem } from '../../words/problem'
+import { say } from '../../words/say'
+import type { Append } from './createBook'
+
+/** A notebook as it was opened. */
+export interface Opened {
+  readonly notebook: Notebook
+  /** null: it is kept nowhere */
+  readonly append: Append | null
+  readonly writable: boolean
+}
+
+/** What lies on the desk: the open notebook, and the others that the browser keeps. */
+export interface Desk {
+  readonly opened: Accessor<Opened | null>
+  /** why nothing can be kept; null when it can */
+  readonly blocked: Accessor<Problem | null>
+  /** why the wanted notebook could not be opened */
+  readonly trouble: Accessor<Problem | null>
+  /** the example was put there because nothing was kept yet */
+  readonly firstRun: Accessor<boolean>
+  list(): Promise<readonly Entry[] | Problem>
+  open(id: string): Promise<void>
+  /** keeps a new notebook, under another id if its own is taken, and opens it */
+  add(notebook: Notebook): Promise<Problem | null>
+  start(name: string): Promise<Problem | null>
+  copy(id: string, name: string): Promise<Problem | null>
+  remove(id: string): Promise<Problem | null>
+  raw(id: string): Promise<string | Problem>
+  /** what has to be finished before another notebook is opened */
+  beforeLeaving(settle: () => Promise<void>): void
+}
+
+export const DeskContext = createContext<Desk>()
+
+export function useDesk(): Desk {
+  const desk = useContext(DeskContext)
+  if (!desk) throw new RangeError('there is no desk here')
+  return desk
+}
+
+export function createDesk(): Desk {
+  const [opened, setOpened] = createSignal<Opened | null>(null)
+  const [blocked, setBlocked] = createSignal<Problem | null>(null)
+  const [trouble, setTrouble] = createSignal<Problem | null>(null)
+  const [firstRun, setFirstRun] = createSignal(false)
+  const store = openStore()
+  let held: Claim | null = null
+  let settle: () => Promise<void> = () => Promise.resolve()
+
+  async function leave(): Promise<void> {
+    await settle()
+    settle = () => Promise.resolve()
+    held?.release()
+    held = null
+  }
+
+  function show(notebook: Notebook, append: Append | null, writable: boolean): void {
+    setTrouble(null)
+    keepPreference('notebook', notebook.id)
+    const address = new URL(location.href)
+    address.searchParams.set('notebook', notebook.id)
+    history.replaceState(null, '', address)
+    setOpened({ notebook, append, writable })
+  }
+
+  async function openFrom(from: Store, id: string): Promise<Problem | null> {
+    await leave()
+    const mine = await claim(id, () => void takeOver(from, id))
+    const notebook = await from.load(id)
+    if (isProblem(notebook)) {
+      mine.release()
+      return notebook
+    }
+    held = mine
+    show(notebook, (edits) => from.append(id, edits), mine.role === 'writer')
+    return null
+  }
+
+  /** The tab that wrote is gone: read what it left, and write from there. */
+  async function takeOver(from: Store, id: string): Promise<void> {
+    const notebook = await from.load(id)
+    if (isProblem(notebook)) setTrouble(notebook)
+    else show(notebook, (edits) => from.append(id, edits), true)
+  }
+
+  async function add(notebook: Notebook): Promise<Problem | null> {
+    const to = await store
+    if (isProblem(to)) {
+      await leave()
+      show(notebook, null, true)
+      return null
+    }
+    let kept = notebook
+    let refused = await to.create(kept)
+    if (refused?.code === 'notebook_stored_already') {
+      kept = copyNotebook(notebook, notebook.name)
+      refused = await to.create(kept)
+    }
+    return refused ?? openFrom(to, kept.id)
+  }
+
+  async function begin(): Promise<void> {
+    const from = await store
+    if (isProblem(from)) {
+      setBlocked(from)
+      await addExample()
+      return
+    }
+    const kept = await from.list()
+    if (isProblem(kept)) {
+      setBlocked(kept)
+      await addExample()
+      return
+    }
+    const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
+    const [last] = kept
+    const entry = kept.find(({ id }) => id === wanted) ?? last
+    if (entry) setTrouble(await openFrom(from, entry.id))
+    else await addExample()
+  }
+
+  async function addExample(): Promise<void> {
+    setFirstRun(true)
+    const { exampleNotebook } = await import('./exampleNotebook')
+    const example = exampleNotebook()
+    setTrouble(isProblem(example) ? example : await add(example))
+  }
+
+  async function within<T>(work: (open: Store) => Promise<T | Problem>): Promise<T | Problem> {
+    const open = await store
+    return isProblem(open) ? open : work(open)
+  }
+
+  const orNull = (answer: unknown): Problem | null => (isProblem(answer) ? answer : null)
+
+  void begin()
+  return {
+    opened,
+    blocked,
+    trouble,
+    firstRun,
+    list: () => within((open) => open.list()),
+    async open(id) {
+      setFirstRun(false)
+      setTrouble(orNull(await within((open) => openFrom(open, id))))
+    },
+    add,
+    async start(name) {
+      setFirstRun(false)
+      const profile = opened()?.notebook.profile ?? (navigator.language === 'en-US' ? 'us' : 'metric')
+      return add(newNotebook(name || say('page.notebooks.unnamed'), say('page.notebooks.baseline_name'), profile))
+    },
+    copy: async (id, name) => orNull(await within((open) => open.copy(id, name))),
+    async remove(id) {
+      if (opened()?.notebook.id === id) {
+        await leave()
+        setOpened(null)
+      }
+      return orNull(await within((open) => open.remove(id)))
+    },
+    raw: (id) => within((open) => open.raw(id)),
+    beforeLeaving(next) {
+      settle = next
+    },
+  }
+}

@@ -1,0 +1,37 @@
+import { focusCell } from '../grid/focusCell'
+import type { Book } from './book'
+
+const REGIONS = ['.rail a', '.toolbar button:not(:disabled)', 'grid', '#margin'] as const
+
+/** Keys that work anywhere on the page: undo, redo, and F6 from region to region. */
+export function onPageKey(book: Book, event: KeyboardEvent): void {
+  if (event.defaultPrevented) return
+  const ctrl = event.ctrlKey || event.metaKey
+  const inText = event.target instanceof HTMLInputElement && event.target.type !== 'radio'
+  if (ctrl && !inText && !event.altKey) {
+    const key = event.key.toLowerCase()
+    if (key === 'z' && !event.shiftKey) book.undo()
+    else if (key === 'y' || (key === 'z' && event.shiftKey)) book.redo()
+    else return
+    event.preventDefault()
+  } else if (event.key === 'F6') {
+    event.preventDefault()
+    nextRegion(book, event.shiftKey ? -1 : 1)
+  }
+}
+
+function nextRegion(book: Book, by: 1 | -1): void {
+  const here = document.activeElement
+  const at = ['.rail', '.toolbar', '.worksheets', '.margin'].findIndex((region) => here?.closest(region))
+  for (let step = 1; step <= REGIONS.length; step++) {
+    const region = REGIONS[(at + by * step + REGIONS.length * 2) % REGIONS.length]
+    if (region === 'grid') {
+      focusCell(book)
+      return
+    }
+    const element = region ? document.querySelector<HTMLElement>(region) : null
+    if (!element?.checkVisibility({ visibilityProperty: true })) continue
+    element.focus()
+    return
+  }
+}

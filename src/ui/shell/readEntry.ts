@@ -1,0 +1,32 @@
+import type { Edit } from '../../notebook/edit'
+import { toStored } from '../../notebook/formulaNames'
+import type { Cell, Notebook } from '../../notebook/notebook'
+import { parseEntry } from '../../units/parseEntry'
+import { isProblem, type Problem } from '../../words/problem'
+import type { Quantity } from '../../worksheet/catalog'
+import { labelOf } from '../labelOf'
+
+/**
+ * What was typed in a cell, as the edit that it asks for. Nothing at all clears the cell, so that the next source
+ * stands there; a dash says that the reading was not taken; `=` begins a formula.
+ */
+export function readEntry(
+  entered: string,
+  { scenario, quantity, unit, notebook }: { scenario: string; quantity: Quantity; unit: string; notebook: Notebook },
+): Edit | Problem {
+  const { name, row } = quantity
+  const set = (cell: Cell | null): Edit => ({ type: 'set_cell', scenario, quantity: name, cell })
+  if (entered.trimStart().startsWith('=')) {
+    const text = toStored(entered.trim().slice(1).trim(), notebook)
+    return isProblem(text) ? placed(text) : set({ kind: 'formula', text })
+  }
+  const { profile } = notebook
+  const value = parseEntry(entered, row.unit, { profile, decimal: '.', displayed: unit, quantity: name })
+  if (value === null) return set(null)
+  if (value === 'not_taken') return set({ kind: 'not_taken' })
+  return isProblem(value) ? placed(value) : set({ kind: 'value', ...value })
+
+  function placed(trouble: Problem): Problem {
+    return trouble.path.length > 0 ? trouble : { ...trouble, path: [labelOf(name, row)] }
+  }
+}
