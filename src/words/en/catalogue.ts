@@ -1,4 +1,5 @@
 import { functions } from './functions'
+import { headless } from './headless'
 import { page } from './page'
 import { problems } from './problems'
 import { problemsNotebook } from './problems-notebook'
@@ -9,6 +10,7 @@ import { units } from './units'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
+  ...headless,
   ...page,
   ...problems,
   ...problemsNotebook,
