@@ -8,7 +8,12 @@ import { groupsOf } from './gridRow'
 /** Under a worksheet: what stands out in it, and in which scenarios. */
 export function Findings(props: { definition: Definition }) {
   const book = useBook()
-  const rows = createMemo(() => groupsOf(props.definition, book.catalog()).flatMap((group) => group.rows))
+  const rows = createMemo(() =>
+    groupsOf(props.definition, book.catalog())
+      .flatMap((group) => group.rows)
+      // A row that is shown here but belongs elsewhere speaks there.
+      .filter(({ quantity }) => quantity.worksheet === props.definition.id),
+  )
   const findings = createMemo(() => findingsOf(book, rows()))
   const names = (ids: readonly string[]) => {
     if (ids.length === book.scenarios().length && ids.length > 1) return say('page.every_scenario')

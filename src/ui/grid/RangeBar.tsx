@@ -14,7 +14,7 @@ export function RangeBar(props: {
 }) {
   const at = (value: number) => {
     const [low, high] = props.span
-    return Math.min(Math.max((value - low) / (high - low), 0), 1) * 100
+    return Math.min(Math.max((value - low) / (high - low), 0), 0.98) * 100
   }
   const block = createMemo(() => {
     const { band } = props
@@ -30,16 +30,14 @@ export function RangeBar(props: {
         {(b) => <rect x={`${b().left}%`} width={`${b().width}%`} y="27%" height="46%" rx="1" />}
       </Show>
       <Show when={props.value !== undefined}>
-        <svg x={`${at(props.value ?? 0)}%`} overflow="visible">
-          <rect
-            class="tick"
-            classList={{ out: out() }}
-            x="-1"
-            width={out() ? 3 : 2}
-            y={out() ? '0' : '10%'}
-            height={out() ? '100%' : '80%'}
-          />
-        </svg>
+        <rect
+          class="tick"
+          classList={{ out: out() }}
+          x={`${at(props.value ?? 0)}%`}
+          width={out() ? 3 : 2}
+          y={out() ? '0' : '10%'}
+          height={out() ? '100%' : '80%'}
+        />
       </Show>
     </svg>
   )

@@ -20,7 +20,7 @@ export function Worksheets(props: { onExplain: () => void }) {
       const scenario = book.selection.cell()?.scenario ?? book.baseline()
       if (row) book.selection.select(`${row.key}@${scenario}`)
       document.getElementById(`worksheet-${part}`)?.scrollIntoView({ block: 'start' })
-      document.getElementById(`title-${part}`)?.focus({ preventScroll: true })
+      focusCell(book)
     }),
   )
 

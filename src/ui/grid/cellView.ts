@@ -88,10 +88,10 @@ function same({ outcome, base }: CellFacts): boolean {
   )
 }
 
-function withoutValue(row: Row, trouble: Problem, source: Source): Pick<CellView, 'kind' | 'text' | 'said'> {
+function withoutValue(row: Row, trouble: Problem, source: Source): Partial<CellView> & Pick<CellView, 'kind'> {
   if ('input' in row && trouble.code === 'missing') {
     return source.cell?.kind === 'not_taken' || source.from === 'lacking'
-      ? { kind: 'not_taken', text: '–', said: say('page.not_taken') }
+      ? { kind: 'not_taken', figures: { whole: '–', fraction: '' }, said: say('page.not_taken') }
       : { kind: 'empty', text: '', said: say('page.nothing_entered') }
   }
   if (trouble.code === 'missing') {

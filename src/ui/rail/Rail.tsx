@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show } from 'solid-js'
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js'
 import { say } from '../../words/say'
 import { worksheetLabel } from '../grid/worksheetLabel'
 import { useBook } from '../shell/book'
@@ -11,6 +11,7 @@ export function Rail() {
   const book = useBook()
   const place = usePlace()
   const [open, setOpen] = createSignal(false)
+  createEffect(on(place, () => setOpen(false)))
   const others: readonly Place['page'][] = ['lab', 'functions', 'keys', 'notebooks']
 
   return (
@@ -30,7 +31,7 @@ export function Rail() {
         </button>
       </div>
       <Show when={book.notebook().note}>{(note) => <p class="about quiet">{note()}</p>}</Show>
-      <div id="contents" onClick={(event) => event.target.closest('a') && setOpen(false)}>
+      <div id="contents">
         <ol>
           <For each={book.catalog().worksheets}>
             {(definition, index) => {
