@@ -25,21 +25,30 @@ export function buildCatalog(
   const places = place(sources, functions)
   const problems: Problem[] = [...places.problems]
   const known = knownNames(places, functions)
-  const scopes = new Map(sources.map((source) => [source, scopeOf(source, known, functions)]))
-  const emptyScope: Scope = { visible: new Set(), known, functions, shipped: false }
-  const scope = (source: Source) => scopes.get(source) ?? emptyScope
-
+  const visible = new Map(sources.map((source) => [source, visibleIn(source, functions)]))
   const rowProblem = (source: Source) => (name: string, path: Path) => {
     if (!places.rows.has(name)) return problem('row_not_known', path, { name })
-    return scope(source).visible.has(name) ? null : problem('row_not_taken', path, { name })
+    return visible.get(source)?.has(name) ? null : problem('row_not_taken', path, { name })
   }
+
   const solves = new Map<string, SolveBlock>()
-  for (const placed of places.solves.values()) {
+  const unsettled = new Set<string>()
+  for (const [id, placed] of places.solves) {
     const block = solveBlock(placed, functions, rowProblem(placed.source))
-    if (Array.isArray(block)) problems.push(...block)
-    else solves.set(placed.item.id, block as SolveBlock)
+    if ('id' in block) solves.set(id, block)
+    else {
+      problems.push(...block)
+      unsettled.add(id)
+    }
   }
-  for (const source of sources) problems.push(...layoutProblems(source, known, rowProblem(source)))
+  const scope = (source: Source): Scope => ({
+    visible: visible.get(source) ?? new Set(),
+    known,
+    functions,
+    shipped: source.shipped,
+    unsettled,
+  })
+  for (const source of sources) problems.push(...layoutProblems(source, scope(source), rowProblem(source)))
 
   const quantities = new Map<string, Quantity>()
   for (const [name, placed] of places.rows) {
@@ -93,23 +102,26 @@ function outputsOf(
   return f && isSolve(f) ? f.outputs.map((output) => `${id}.${output.name}`) : []
 }
 
-function scopeOf(source: Source, known: ReadonlySet<string>, functions: ReadonlyMap<string, LockedFunction>): Scope {
-  const { takes, solves, groups } = source.definition
+/** What a worksheet has itself, and what it takes. */
+function visibleIn({ definition }: Source, functions: ReadonlyMap<string, LockedFunction>): Set<string> {
+  const { takes, solves, groups } = definition
   const visible = new Set(takes)
   for (const solve of solves ?? []) for (const name of outputsOf(solve, functions)) visible.add(name)
   for (const { rows } of groups) for (const row of rows) if (typeof row !== 'string') visible.add(row.name)
-  return { visible, known, functions, shipped: source.shipped }
+  return visible
 }
 
 /** Names in `takes` and in the groups that nothing gives. */
 function layoutProblems(
   { definition, file }: Source,
-  known: ReadonlySet<string>,
+  { known, unsettled }: Scope,
   rowProblem: (name: string, path: Path) => Problem | null,
 ): Problem[] {
   const problems: Problem[] = []
   definition.takes.forEach((name, i) => {
-    if (!known.has(name)) problems.push(problem('takes_nothing', [file, 'takes', i], { name }))
+    const [solve = ''] = name.split('.')
+    if (!known.has(name) && !unsettled?.has(solve))
+      problems.push(problem('takes_nothing', [file, 'takes', i], { name }))
   })
   definition.groups.forEach(({ rows }, g) => {
     rows.forEach((row, r) => {

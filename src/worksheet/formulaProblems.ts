@@ -13,6 +13,8 @@ export interface Scope {
   readonly known: ReadonlySet<string>
   readonly functions: ReadonlyMap<string, LockedFunction>
   readonly shipped: boolean
+  /** solves that are wrong themselves: what reads their outputs is not told that they are unknown, too */
+  readonly unsettled?: ReadonlySet<string>
 }
 
 /** Every name and call of a tree that means nothing in this scope, or is called wrongly. */
@@ -22,6 +24,7 @@ export function formulaProblems(tree: Expression, scope: Scope, path: Problem['p
     const at = node.from + 1
     if (node.kind === 'name') {
       const name = nameKey(node)
+      if (name !== node.name && scope.unsettled?.has(node.of ?? '')) return
       if (!scope.known.has(name)) problems.push(problem('formula_unknown_name', path, { name, at }))
       else if (!scope.visible.has(name)) problems.push(problem('formula_name_not_taken', path, { name, at }))
       if (scope.shipped && isScenario(node)) problems.push(problem('formula_other_scenario', path, { name, at }))

@@ -22,4 +22,63 @@ export const problemsWorksheet = {
   'problem.formula_wants_close': '{path}: “{found}” stands at character {at}, where an operator or “)” is expected.',
   'problem.formula_wants_argument_end':
     '{path}: “{found}” stands at character {at}, where an operator, “;” or “)” is expected.',
+  'problem.formula_unknown_name': '{path}: “{name}” at character {at} is no quantity.',
+  'problem.formula_name_not_taken':
+    '{path}: “{name}” at character {at} belongs to another worksheet; list it under “takes”.',
+  'problem.formula_other_scenario':
+    '{path}: “{name}” at character {at} reads another scenario, which a worksheet that comes with the app may not.',
+  'problem.formula_unknown_function': '{path}: “{name}” at character {at} is no function that formulas may use.',
+  'problem.formula_calls_solve':
+    '{path}: “{name}” at character {at} gives many results; declare it under “solves” and read its outputs by name.',
+  'problem.formula_argument_count':
+    '{path}: {name} at character {at} has {found|# argument|# arguments}; it takes {accepted}.',
+  'problem.formula_circle': '{path}: the formulas go round in a circle: {circle}.',
+  'problem.formula_chain':
+    '{path}: “{name}” stands at the end of a chain of more than {most} formulas that read one another.',
+
+  'problem.definition_missing': '{path} is missing.',
+  'problem.definition_wants_text': '{path}: a text in quotation marks is expected here, not {found}.',
+  'problem.definition_wants_number': '{path}: a number is expected here, not {found}.',
+  'problem.definition_wants_whole_number': '{path}: a whole number is expected here, not {found}.',
+  'problem.definition_wants_list': '{path}: a list in square brackets is expected here, not {found}.',
+  'problem.definition_wants_two_numbers': '{path}: two numbers in square brackets are expected here, not {found}.',
+  'problem.definition_wants_object': '{path}: names and values in curly brackets are expected here, not {found}.',
+  'problem.definition_wants_other': '{path}: {found} is not what is expected here.',
+  'problem.definition_empty_text': '{path}: the text is empty.',
+  'problem.definition_long_text': '{path}: the text has more than {bound} characters.',
+  'problem.definition_too_low': '{path}: {found} is too small; at least {bound} is accepted.',
+  'problem.definition_too_high': '{path}: {found} is too large; at most {bound} is accepted.',
+  'problem.definition_too_few': '{path}: at least {bound|one entry is|# entries are} expected here.',
+  'problem.definition_too_many': '{path}: at most {bound|one entry is|# entries are} accepted here.',
+  'problem.definition_bad_name':
+    '{path}: {found} is no name; a name has at most 64 small letters a to z, digits and _, and begins with a letter.',
+  'problem.definition_bad_value': '{path}: {found} is not accepted here; use {accepted}.',
+  'problem.definition_unknown_key': '{path}: nothing of this name is known here.',
+
+  'problem.worksheet_twice': '{path}: there is a worksheet “{name}” already, in {other}; give this one another id.',
+  'problem.worksheet_shadows_shipped':
+    '{path}: “{name}” is a worksheet that comes with the app and cannot be replaced; give this one another id.',
+  'problem.name_twice': '{path}: “{name}” is there already, in {other}; a name means one quantity in all worksheets.',
+  'problem.name_shadows_shipped':
+    '{path}: “{name}” comes with the app, in {other}, and cannot be replaced; use another name, such as my_{name}.',
+  'problem.name_is_function': '{path}: “{name}” is a function and cannot be the name of a quantity.',
+  'problem.name_reserved': '{path}: “{name}” means something else in formulas and cannot be the name of a quantity.',
+  'problem.takes_nothing': '{path}: no worksheet gives “{name}”.',
+  'problem.row_not_known': '{path}: there is no quantity “{name}”.',
+  'problem.row_not_taken': '{path}: “{name}” belongs to another worksheet; list it under “takes”.',
+  'problem.unit_unknown':
+    '{path}: “{found}” is no unit that is known here; write it as in “mg/L as CaCO3”, “°C” or “m³”.',
+  'problem.span_order': '{path}: the low end, {low}, is not under the high end, {high}.',
+  'problem.default_outside': '{path}: {found} is outside what the row accepts, {low} to {high}.',
+  'problem.default_not_a_choice': '{path}: “{found}” is not one of the choices {accepted}.',
+  'problem.plausible_outside': '{path}: this reaches outside what the row accepts, {low} to {high}.',
+  'problem.band_without_ends': '{path}: a band needs a low end, a high end, or both.',
+  'problem.when_of_wrong_kind':
+    '{path}: a condition on a choice is a list of ids, and one on a number is “from” and “below”.',
+  'problem.when_not_a_choice': '{path}: “{found}” is not one of the choices {accepted}.',
+  'problem.stand_in_not_read': '{path}: the row’s formula does not read “{name}”.',
+  'problem.solve_unknown_function': '{path}: there is no locked function “{name}”.',
+  'problem.solve_of_one_result': '{path}: {name} gives one result; call it in a formula.',
+  'problem.solve_unknown_input': '{path}: {function} has no input “{name}”; it has {accepted}.',
+  'problem.solve_input_missing': '{path}: {function} needs an input “{name}”.',
 } as const
