@@ -1,22 +1,28 @@
 import { functions } from './functions'
 import { headless } from './headless'
+import { notices } from './notices'
 import { page } from './page'
 import { problems } from './problems'
 import { problemsNotebook } from './problems-notebook'
 import { problemsUnits } from './problems-units'
 import { problemsWorksheet } from './problems-worksheet'
-import { quantities } from './quantities'
+import { quantitiesPool } from './quantities-pool'
+import { quantitiesSample } from './quantities-sample'
+import { quantitiesSaturation } from './quantities-saturation'
 import { units } from './units'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
   ...headless,
+  ...notices,
   ...page,
   ...problems,
   ...problemsNotebook,
   ...problemsUnits,
   ...problemsWorksheet,
-  ...quantities,
+  ...quantitiesPool,
+  ...quantitiesSample,
+  ...quantitiesSaturation,
   ...functions,
   ...units,
 } as const
