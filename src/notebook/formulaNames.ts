@@ -2,6 +2,7 @@ import { isProblem, type Problem, problem } from '../words/problem'
 import { say } from '../words/say'
 import type { Expression } from '../worksheet/formula'
 import { parseFormula } from '../worksheet/parse'
+import { visit } from '../worksheet/visit'
 import type { Notebook } from './notebook'
 import { own } from './own'
 import { BASELINE, nameKey, scenarioNamed } from './scenarioName'
@@ -33,7 +34,7 @@ export function toShown(stored: string, notebook: Notebook): string {
   return isProblem(shown) ? stored : shown
 }
 
-/** The formulas's text with each name of another scenario written anew. */
+/** The formula's text with each name of another scenario written anew. */
 function withNames(text: string, write: (name: Name & { of: string }) => string | Problem): string | Problem {
   const formula = parseFormula(text)
   if (isProblem(formula)) return formula
@@ -51,18 +52,11 @@ function withNames(text: string, write: (name: Name & { of: string }) => string 
 
 /** The names of a formula as they stand in it, from left to right. */
 export function namesIn(tree: Expression): readonly Name[] {
-  switch (tree.kind) {
-    case 'name':
-      return [tree]
-    case 'call':
-      return tree.arguments.flatMap(namesIn)
-    case 'unary':
-      return namesIn(tree.operand)
-    case 'binary':
-      return [...namesIn(tree.left), ...namesIn(tree.right)]
-    default:
-      return []
-  }
+  const names: Name[] = []
+  visit(tree, (node) => {
+    if (node.kind === 'name') names.push(node)
+  })
+  return names
 }
 
 function quoted(name: string): string {

@@ -33,7 +33,7 @@ function problemsOf(issue: Issue, path: Problem['path']): Problem[] {
     case 'unrecognized_keys':
       return issue.keys.map((key) => problem('file_unknown_key', [...place, key.slice(0, 80)]))
     case 'invalid_union':
-      return [problem('file_unknown_kind', place, { found: shown(issue.input) })]
+      return [problem('file_unknown_kind', place, { found: shown(told(issue.input, issue.discriminator)) })]
     case 'invalid_value':
       return [problem('file_wants_one_of', place, { found: shown(issue.input), choices: issue.values.map(String) })]
     case 'invalid_key':
@@ -44,6 +44,13 @@ function problemsOf(issue: Issue, path: Problem['path']): Problem[] {
     default:
       return [problem('file_unreadable', place, { found: shown(issue.input) })]
   }
+}
+
+/** What a thing says that it is. */
+function told(thing: unknown, key: string | undefined): unknown {
+  return key !== undefined && typeof thing === 'object' && thing !== null
+    ? Object.getOwnPropertyDescriptor(thing, key)?.value
+    : thing
 }
 
 function wanted(expected: string): string {

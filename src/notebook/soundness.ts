@@ -33,22 +33,24 @@ function orderAndNames(notebook: Notebook, path: Problem['path']): Problem[] {
   const scenarios = inOrder(notebook)
   if (scenarios.length === 0) return [problem('file_no_scenario', [...path, 'scenarios'])]
   const faults: Problem[] = []
-  const names = new Set([BASELINE])
+  const taken = new Set([BASELINE])
   let before = ''
   for (const { id, name, order } of scenarios) {
     const place = [...path, 'scenarios', id]
     if (!isOrderKey(order)) faults.push(problem('file_unreadable', [...place, 'order'], { found: order.slice(0, 40) }))
     else if (order === before) faults.push(problem('file_order_taken', [...place, 'order']))
-    const fault = nameFault(name)
-    if (fault !== null) faults.push({ ...fault, path: [...place, 'name'] })
-    else if (names.has(nameKey(name))) faults.push(problem('file_name_taken', [...place, 'name'], { name }))
-    names.add(nameKey(name))
+    const nameless = noName(name, [...place, 'name'])
+    if (nameless.length > 0) faults.push(...nameless)
+    else if (taken.has(nameKey(name))) faults.push(problem('file_name_taken', [...place, 'name'], { name }))
+    taken.add(nameKey(name))
     before = order
   }
-  const samples = Object.values(notebook.samples).flatMap(({ id, name }) => {
-    const fault = nameFault(name)
-    return fault === null ? [] : [{ ...fault, path: [...path, 'samples', id, 'name'] }]
-  })
-  const own = nameFault(notebook.name)
-  return [...faults, ...samples, ...(own === null ? [] : [{ ...own, path: [...path, 'name'] }])]
+  for (const { id, name } of Object.values(notebook.samples))
+    faults.push(...noName(name, [...path, 'samples', id, 'name']))
+  return [...faults, ...noName(notebook.name, [...path, 'name'])]
+}
+
+function noName(name: string, place: Problem['path']): Problem[] {
+  const fault = nameFault(name)
+  return fault === null ? [] : [problem(`file_${fault.code}`, place, fault.facts)]
 }

@@ -90,7 +90,7 @@ function storeOn(database: Database, now: () => number): Store {
   async function create(notebook: Notebook): Promise<undefined | Problem> {
     const { id } = notebook
     const text = toFile(notebook)
-    const readAgain = fromFile(text, notebook.name)
+    const readAgain = fromFile(text, id)
     if (Array.isArray(readAgain)) return readAgain[0]
     const refused = await strictly(database, async (writing) => {
       const notebooks = writing.objectStore('notebooks')

@@ -26,10 +26,14 @@ export function hasWords(key: string): boolean {
   return words[key] !== undefined
 }
 
-/** The one place where a problem becomes a sentence. Without a place it starts at its own words. */
+/**
+ * The one place where a problem becomes a sentence. Without a place it starts at its own words, the first with a
+ * capital unless it is a sign such as pH or a name such as total_alkalinity.
+ */
 export function sentence(problem: Problem): string {
   const text = say(`problem.${problem.code}`, { ...problem.facts, path: place(problem.path) })
-  return problem.path.length === 0 && text.startsWith(': ') ? text.slice(2) : text
+  if (problem.path.length > 0 || !text.startsWith(': ')) return text
+  return text.slice(2).replace(/^\p{Ll}+(?![\p{L}\d_])/u, (word) => word.charAt(0).toUpperCase() + word.slice(1))
 }
 
 /** A place inside a file as a reader writes it: `mine.json, groups[0].rows[2].unit`. */

@@ -1,0 +1,54 @@
+import { isProblem, type Problem } from '../words/problem'
+import type { Catalog } from '../worksheet/catalog'
+import { apply } from './apply'
+import { checkCell, checkReading, checkUnit } from './checkCell'
+import type { Edit } from './edit'
+import type { Notebook } from './notebook'
+
+/**
+ * Why an edit does not suit the worksheets of the notebook: a quantity that none has, a value that cannot be, a choice
+ * that is not offered, a unit of another kind, a formula that names what is not there. Null when it suits.
+ *
+ * A value or formula over a worked-out row is an assumption, and allowed. That the document itself stays sound is
+ * asked of `apply`, and that a new worksheet is one, of the catalog that is built with it.
+ */
+export function checkEdit(notebook: Notebook, edit: Edit, catalog: Catalog): Problem | null {
+  switch (edit.type) {
+    case 'set_cell':
+      return edit.cell === null ? null : checkCell(notebook, catalog, edit.quantity, edit.cell)
+    case 'add_scenario':
+      return firstOf(edit.cells, (quantity, cell) => checkCell(notebook, catalog, quantity, cell))
+    case 'put_sample':
+      return firstOf(edit.sample.readings, (quantity, reading) => checkReading(catalog, quantity, reading))
+    case 'set_unit':
+      return edit.unit === null ? null : checkUnit(catalog, edit.quantity, edit.unit)
+    case 'together':
+      return checkEach(notebook, edit.edits, catalog)
+    default:
+      return null
+  }
+}
+
+/** An edit may speak of what an earlier one of the same step brings. */
+function checkEach(notebook: Notebook, edits: readonly Edit[], catalog: Catalog): Problem | null {
+  let now = notebook
+  for (const edit of edits) {
+    const fault = checkEdit(now, edit, catalog)
+    if (fault !== null) return fault
+    const applied = apply(now, edit)
+    if (isProblem(applied)) return applied
+    now = applied.notebook
+  }
+  return null
+}
+
+function firstOf<T>(
+  record: Readonly<Record<string, T>>,
+  check: (key: string, value: T) => Problem | null,
+): Problem | null {
+  for (const [key, value] of Object.entries(record)) {
+    const fault = check(key, value)
+    if (fault !== null) return fault
+  }
+  return null
+}

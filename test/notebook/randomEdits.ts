@@ -1,0 +1,139 @@
+import fc from 'fast-check'
+import { apply } from '../../src/notebook/apply'
+import { addSamples, addScenario, duplicateScenario, moveScenario, removeSample } from '../../src/notebook/commands'
+import type { Edit } from '../../src/notebook/edit'
+import type { Cell, Notebook, Reading } from '../../src/notebook/notebook'
+import { inOrder } from '../../src/notebook/order'
+import { together } from '../../src/notebook/together'
+import { isProblem } from '../../src/words/problem'
+
+/** A wish that any notebook can be asked: it picks its scenario and sample by a number, so it shrinks well. */
+export interface Wish {
+  readonly toString: () => string
+  readonly edit: (notebook: Notebook) => Edit | null
+}
+
+const value = fc.record({
+  kind: fc.constant('value' as const),
+  entered: fc.string({ maxLength: 20 }),
+  unit: fc.constantFrom('pH', '°F', 'mg/L'),
+  // JSON has no negative zero
+  canonical: fc.double({ noNaN: true, noDefaultInfinity: true }).map((x) => x + 0),
+})
+const choice = fc.record({ kind: fc.constant('choice' as const), id: fc.constantFrom('vinyl', 'plaster') })
+const reading: fc.Arbitrary<Reading> = fc.oneof(value, choice)
+const cell: fc.Arbitrary<Cell> = fc.oneof(
+  reading,
+  fc.constant({ kind: 'not_taken' as const }),
+  fc.constantFrom('baseline.ph + 0.1', 'total_hardness * 0.7').map((text) => ({ kind: 'formula' as const, text })),
+)
+const quantity = fc.constantFrom('ph', 'salt', 'volume', 'lsi', 'shell')
+const name = fc.oneof(
+  fc.constantFrom('As tested', 'Warm', 'cold', 'baseline', ' ', "O'Hara’s"),
+  fc.string({ maxLength: 8 }),
+)
+const text = fc.string({ maxLength: 30, unit: 'grapheme' })
+const pick = fc.nat({ max: 30 })
+
+const scenarioAt = (notebook: Notebook, at: number) => {
+  const all = inOrder(notebook)
+  return all[at % all.length]?.id ?? ''
+}
+const sampleAt = (notebook: Notebook, at: number) => {
+  const all = Object.keys(notebook.samples).sort()
+  return all[at % all.length] ?? null
+}
+const worksheet = (id: string, note: string) => ({ format: 'basinbook-worksheet', version: 1, id, note })
+
+const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
+  fc.tuple(pick, quantity, fc.option(cell)).map(([at, q, c]) => (n) => ({
+    type: 'set_cell',
+    scenario: scenarioAt(n, at),
+    quantity: q,
+    cell: c,
+  })),
+  fc.tuple(pick, name).map(
+    ([at, wanted]) =>
+      (n) =>
+        addScenario(n, wanted, scenarioAt(n, at)),
+  ),
+  fc.tuple(pick, name).map(
+    ([at, wanted]) =>
+      (n) =>
+        usable(duplicateScenario(n, scenarioAt(n, at), wanted)),
+  ),
+  pick.map((at) => (n) => ({ type: 'remove_scenario', scenario: scenarioAt(n, at) })),
+  fc.tuple(pick, fc.constantFrom(-1 as const, 1 as const)).map(
+    ([at, by]) =>
+      (n) =>
+        usable(moveScenario(n, scenarioAt(n, at), by)),
+  ),
+  fc.tuple(pick, name).map(([at, wanted]) => (n) => ({
+    type: 'change_scenario',
+    scenario: scenarioAt(n, at),
+    set: { name: wanted },
+  })),
+  fc.tuple(pick, text).map(([at, note]) => (n) => ({
+    type: 'change_scenario',
+    scenario: scenarioAt(n, at),
+    set: { note },
+  })),
+  fc.tuple(pick, pick).map(([at, of]) => (n) => ({
+    type: 'change_scenario',
+    scenario: scenarioAt(n, at),
+    set: { sample: sampleAt(n, of) },
+  })),
+  fc
+    .tuple(fc.constantFrom('one', 'two', 'three'), fc.dictionary(quantity, reading), fc.boolean())
+    .map(([id, readings, elsewhere]) => () => ({
+      type: 'put_sample',
+      sample: { id, name: `Sample ${id}`, date: '2026-05-01', elsewhere, readings: { ...readings } },
+    })),
+  fc.tuple(fc.constantFrom('four', 'five'), name).map(
+    ([id, sampleName]) =>
+      (n) =>
+        addSamples(n, [
+          { id, name: sampleName, date: '', elsewhere: false, readings: {}, origin: { file: 'a.csv', row: 2 } },
+        ]),
+  ),
+  pick.map((at) => (n) => {
+    const sample = sampleAt(n, at)
+    return sample === null ? null : removeSample(n, sample)
+  }),
+  fc
+    .record({ name, note: text, profile: fc.constantFrom('metric' as const, 'us' as const) }, { requiredKeys: [] })
+    .map((set) => () => ({ type: 'change_notebook', set: { ...set } })),
+  fc.tuple(quantity, fc.option(fc.constantFrom('°F', 'mg/L'))).map(([q, unit]) => () => ({
+    type: 'set_unit',
+    quantity: q,
+    unit,
+  })),
+  fc
+    .tuple(fc.constantFrom('mine', 'yours', 'ours'), text, fc.constantFrom(undefined, 'mine', 'ours'))
+    .map(([id, note, before]) => () => ({
+      type: 'put_worksheet',
+      id,
+      definition: worksheet(id, note),
+      ...(before === undefined ? {} : { before }),
+    })),
+  fc.constantFrom('mine', 'yours', 'ours').map((id) => () => ({ type: 'remove_worksheet', id })),
+]
+
+const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)
+
+/** Two wishes as one step: the second is asked of the document after the first. */
+const pair: fc.Arbitrary<Wish['edit']> = fc.tuple(wish, wish).map(([one, two]) => (notebook) => {
+  const first = one(notebook)
+  const next = first === null ? null : apply(notebook, first)
+  if (first === null || next === null || isProblem(next)) return first
+  const second = two(next.notebook)
+  return second === null ? first : together(first, second)
+})
+
+/** Wishes of every kind; some of them cannot be and are refused. */
+export const randomWishes = (most = 25) =>
+  fc.array(fc.oneof({ weight: 5, arbitrary: wish }, { weight: 1, arbitrary: pair }), { maxLength: most, size: 'large' })
+
+function usable<T extends object>(edit: T): Exclude<T, { code: string }> | null {
+  return isProblem(edit) ? null : (edit as Exclude<T, { code: string }>)
+}
