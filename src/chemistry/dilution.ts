@@ -38,8 +38,9 @@ export function drainRounds(fraction: number, largest: number): number | Failure
   const refused = outside('drain_fraction', fraction, 0, 1) ?? outside('largest_single_drain', largest, 0.01, 0.9)
   if (refused) return refused
   if (fraction === 1) return fail('unreachable', 'drain_fraction', { wanted: 1 })
-  // a hair off, so that two thirds in thirds of 1/3 is not made one more by rounding
-  return Math.max(0, Math.ceil(Math.log1p(-fraction) / Math.log1p(-largest) - 1e-9))
+  if (fraction === 0) return 0
+  // a hair off, so that what three thirds replace is not made four by rounding
+  return Math.max(1, Math.ceil(Math.log1p(-fraction) / Math.log1p(-largest) - 1e-9))
 }
 
 /** The share of each of `rounds` equal drains that together replace as much as one of `fraction`: 1 - (1 - x)^(1/n). */

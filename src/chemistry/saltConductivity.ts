@@ -58,7 +58,7 @@ export function conductivityOfSalt(salt: number): number | Failure {
  */
 export function saltFromConductivity(measured: number): number | Failure {
   const refused = outside('conductivity', measured, 0, MOST_CONDUCTIVITY)
-  if (refused) return refused
+  if (refused || measured === 0) return refused ?? 0
   const step = STEPS.find((s) => measured <= s.conductivity) ?? STEPS.at(-1)
   if (!step) return fail('no_convergence', 'conductivity')
   let root = step.to

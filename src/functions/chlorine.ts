@@ -259,8 +259,8 @@ export const CHLORINE_FUNCTIONS: readonly LockedFunction[] = [
     parameters: [ph, temperature, freeChlorine, cyanuricAcid, { name: 'hours', unit: 'h', min: 0, max: 24 }, hoclModel],
     result: { name: 'free_chlorine', unit: 'mg/L as Cl2' },
     source:
-      'Nowell & Hoigné, Water Research 26 (1992) 593-598: surface, clear summer noon, 47° N. Bound chlorine taken as not lost.',
-    equation: String.raw`\frac{dC}{dt} = -(2 \times 10^{-4}\,[HOCl] + 1.2 \times 10^{-3}\,[OCl^-])`,
+      'Nowell & Hoigné, Water Research 26 (1992) 593-598: surface, clear summer noon, 47° N. Bound chlorine: half-life of hours by common practice, from memory.',
+    equation: String.raw`\frac{dC}{dt} = -(2 \times 10^{-4}\,[HOCl] + 1.2 \times 10^{-3}\,[OCl^-] + 1.6 \times 10^{-5}\,C_{bound})`,
     evaluate: leftInSun,
     checks: [
       {
@@ -274,6 +274,12 @@ export const CHLORINE_FUNCTIONS: readonly LockedFunction[] = [
         expect: 1,
         tolerance: 0.04,
         where: 'half-life 60 min at pH 5, Nowell & Hoigné, abstract',
+      },
+      {
+        args: [7.5, 25, 3, 40, 7, 'wahman_2019'],
+        expect: 1.5,
+        tolerance: 0.15,
+        where: 'common practice, no source: with 25 to 50 mg/L of stabilizer the half-life is 6 to 8 h',
       },
     ],
   },

@@ -45,7 +45,7 @@ export const functionsChlorine = {
     'Chlorine that one uses up: 4.12 g was found in a lightly used pool, 5.5 g as the median of a field study.',
 
   'function.CHLORINE_LEFT_IN_SUN.says':
-    'Free chlorine left after some hours of clear summer noon sun at the surface, nothing else using it up. Chlorine held by stabilizer is taken as safe from light, so with stabilizer this is an estimate. Deeper water loses less.',
+    'Free chlorine left after some hours of clear summer noon sun at the surface, nothing else using it up. How fast chlorine held by stabilizer goes is common practice, not a published rate, so with stabilizer this is an estimate. Deeper water loses less.',
   'function.CHLORINE_LEFT_IN_SUN.ph': 'pH: OCl⁻ goes six times as fast as HOCl.',
   'function.CHLORINE_LEFT_IN_SUN.temperature': 'Temperature of the pool’s water.',
   'function.CHLORINE_LEFT_IN_SUN.free_chlorine': 'Free chlorine at the start.',
