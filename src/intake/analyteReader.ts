@@ -1,0 +1,48 @@
+import { matchColumn } from './columns'
+import { analyteKey } from './layout'
+import { type CellReader, createCellReader } from './reading'
+import type { Understanding } from './understanding'
+
+/** What to do with the results of one analyte. */
+export type Analyte =
+  | { readonly kind: 'quantity'; readonly quantity: string; readonly read: CellReader }
+  | { readonly kind: 'other' }
+  /** it can be understood two ways and came up after the part of the file by which questions are asked */
+  | { readonly kind: 'unanswered'; readonly choices: readonly string[] }
+
+/** Finds the analyte that a name and a unit stand for, those of the file's first part as they were understood there. */
+export function createAnalytes(understanding: Understanding): (heading: string, unit: string, row: number) => Analyte {
+  const known = new Map(understanding.known.map((one) => [one.name, one]))
+  const reader = (quantity: string, unit: Parameters<typeof createCellReader>[1]): Analyte => {
+    const one = known.get(quantity)
+    if (one === undefined) return { kind: 'other' }
+    return { kind: 'quantity', quantity, read: createCellReader(one, unit, understanding.decimal) }
+  }
+  const seen = new Map<string, Analyte>()
+  for (const { heading, unitText, role, quantity, unit } of understanding.analytes) {
+    const found: Analyte = role === 'quantity' && quantity !== null ? reader(quantity, unit) : { kind: 'other' }
+    seen.set(analyteKey(heading, unitText ?? ''), found)
+  }
+  return (heading, unit, row) => {
+    const key = analyteKey(heading, unit)
+    const before = seen.get(key)
+    if (before !== undefined) return before
+    const beside = { ...understanding.beside, unit: unit === '' ? null : unit }
+    const { column, question, units } = matchColumn(
+      row,
+      heading,
+      known,
+      beside,
+      understanding.answers.columns?.[heading],
+    )
+    const open = question?.choices ?? (units.length > 1 ? units.map(({ code }) => code) : null)
+    const found: Analyte =
+      open !== null
+        ? { kind: 'unanswered', choices: open }
+        : column.quantity === null
+          ? { kind: 'other' }
+          : reader(column.quantity, column.unit)
+    if (seen.size < 10_000) seen.set(key, found)
+    return found
+  }
+}

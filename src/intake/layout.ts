@@ -1,0 +1,104 @@
+import type { CsvRecord } from './records'
+import { ROLES } from './roles'
+import { spelling } from './spelling'
+import type { Table } from './table'
+
+/** A column, or an analyte of a long or transposed file, with the cells of it that were looked at. */
+export interface RawColumn {
+  readonly kind: 'column' | 'analyte'
+  readonly index: number
+  readonly heading: string
+  /** from a row or column of units */
+  readonly unit: string | null
+  readonly texts: readonly string[]
+}
+
+const MOST_ANALYTES = 500
+
+/** The table's columns and analytes as they stand, before anything is understood of them. */
+export function rawColumns(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
+  return table.shape === 'transposed' ? downwards(records, table) : across(records, table)
+}
+
+function across(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
+  const headings = records[table.header]?.cells ?? []
+  const units = table.units === null ? [] : (records[table.units]?.cells ?? [])
+  const data = records.slice((table.units ?? table.header) + 1).filter(({ broken }) => broken !== true)
+  const columns = headings.map((heading, index): RawColumn => {
+    const unit = (units[index] ?? '').trim().replace(/^[[(](.*)[\])]$/, '$1')
+    return {
+      kind: 'column',
+      index,
+      heading: heading.trim(),
+      unit: unit === '' ? null : unit,
+      texts: filled(data, index),
+    }
+  })
+  return table.shape === 'long' ? [...columns, ...analytes(data, headings)] : columns
+}
+
+function analytes(data: readonly CsvRecord[], headings: readonly string[]): readonly RawColumn[] {
+  const place = (role: string) => headings.findIndex((heading) => ROLES.get(spelling(heading)) === role)
+  const [name, unit] = [place('analyte'), place('unit')]
+  const result = place('result') === -1 ? place('result_text') : place('result')
+  const found = new Map<string, { heading: string; unit: string | null; index: number; texts: string[] }>()
+  for (const { row, cells } of data) {
+    const heading = (cells[name] ?? '').trim()
+    const measured = (cells[unit] ?? '').trim()
+    if (heading === '') continue
+    const key = analyteKey(heading, measured)
+    const known = found.get(key)
+    if (known === undefined && found.size >= MOST_ANALYTES) continue
+    const one = known ?? { heading, unit: measured === '' ? null : measured, index: row, texts: [] }
+    one.texts.push(cells[result] ?? '')
+    found.set(key, one)
+  }
+  return [...found.values()].map((one) => ({ kind: 'analyte' as const, ...one }))
+}
+
+/** Two units of one analyte are two things to understand. */
+export function analyteKey(heading: string, unit: string): string {
+  return `${heading}\n${unit}`
+}
+
+function downwards(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
+  return records.flatMap(({ row, cells, broken }, i): RawColumn[] => {
+    const heading = (cells[table.labels] ?? '').trim()
+    if (broken === true || heading === '' || (i < table.header && ROLES.get(spelling(heading)) !== 'date')) return []
+    const unit = table.unitColumn === null ? '' : (cells[table.unitColumn] ?? '').trim()
+    const texts = cells.slice(table.firstSample)
+    return [
+      { kind: i === table.header ? 'column' : 'analyte', index: row, heading, unit: unit === '' ? null : unit, texts },
+    ]
+  })
+}
+
+function filled(data: readonly CsvRecord[], index: number): readonly string[] {
+  return data.flatMap(({ cells }) => (cells[index] === undefined || cells[index] === '' ? [] : [cells[index] ?? '']))
+}
+
+const METALS = new Set(
+  'magnesium mg sodium na potassium k natrium kalium sodio potasio potassium k magnesio'.split(' '),
+)
+const TITRES = new Set(['tac', 'titre alcalimetrique complet', 'thca', 'titre hydrotimetrique'])
+
+/** What all headings together say about each one; see `Beside`. */
+export function besideOf(raw: readonly RawColumn[]): { ions: boolean; french: boolean; bySample: boolean } {
+  const names = raw.map(({ heading }) => spelling(heading.replace(/[[(].*$/, '').replace(/\s\S*\/\S*$/, '')))
+  const portal = names.some((name) =>
+    ['characteristicname', 'result characteristic', 'determinand label'].includes(name),
+  )
+  return {
+    ions: portal || names.some((name) => METALS.has(name)),
+    french: names.some((name) => TITRES.has(name)),
+    bySample: samplesTogether(raw),
+  }
+}
+
+/** Whether a long file's rows change the analyte from row to row, as they do where each sample's results stand together. */
+function samplesTogether(raw: readonly RawColumn[]): boolean {
+  const names =
+    raw.find(({ kind, heading }) => kind === 'column' && ROLES.get(spelling(heading)) === 'analyte')?.texts ?? []
+  const changes = names.filter((name, i) => i > 0 && name !== names[i - 1]).length
+  return changes * 4 >= names.length
+}

@@ -1,0 +1,117 @@
+import { isProblem, problem } from '../words/problem'
+import { createAnalytes } from './analyteReader'
+import { createGrouper } from './grouper'
+import type { RowOutcome } from './outcome'
+import { qualified, resultText } from './qualifier'
+import type { CsvRecord } from './records'
+import type { Role } from './roles'
+import {
+  cellAt,
+  columnOf,
+  dateColumns,
+  dateOf,
+  isBlank,
+  lastHeaderRow,
+  malformed,
+  type RowReader,
+  refuse,
+} from './rowReader'
+import { spelling } from './spelling'
+import type { Understanding } from './understanding'
+
+/** One row a result. */
+export function longReader(understanding: Understanding): RowReader {
+  const column = (role: Role) => columnOf(understanding, role)
+  const at = {
+    sample: column('sample'),
+    place: column('place'),
+    analyte: column('analyte'),
+    result: column('result'),
+    resultText: column('result_text'),
+    qualifier: column('qualifier'),
+    detection: column('detection'),
+    unit: column('unit'),
+    limit: column('limit'),
+    limitUnit: column('limit_unit'),
+  }
+  const dates = dateColumns(understanding)
+  const under = lastHeaderRow(understanding)
+  const width = understanding.columns.length
+  const portal = PORTALS.has(spelling(at.analyte?.heading ?? ''))
+  const analyteOf = createAnalytes(understanding)
+  const grouper = createGrouper(understanding)
+  let met = 0
+
+  function read(record: CsvRecord): RowOutcome[] {
+    const { row, cells } = record
+    const skip = (rule: Extract<RowOutcome, { kind: 'skipped' }>['rule']): RowOutcome[] => [
+      { kind: 'skipped', row, rule },
+    ]
+    if (isBlank(cells)) return skip('blank')
+    const wrong = malformed(record, width)
+    if (wrong !== null) return [refuse(record, wrong)]
+    const heading = cellAt(cells, at.analyte)
+    const result = resultOf(cells)
+    if (heading === at.analyte?.heading) return skip('header_again')
+    if (result === null) return [refuse(record, problem('unknown_qualifier', [], { row, found: qualifiers(cells) }))]
+    if (heading === '') {
+      return result === ''
+        ? skip('nothing_measured')
+        : [refuse(record, problem('no_analyte', [], { row, found: result }))]
+    }
+    const date = dateOf(record, understanding, dates)
+    if (isProblem(date)) return [refuse(record, date)]
+    const [id, place] = [cellAt(cells, at.sample), cellAt(cells, at.place)]
+    const head = { name: id === '' ? place : id, date }
+    const key = `${id}\n${place}\n${date}`
+    const unit = cellAt(cells, at.unit)
+    const analyte = analyteOf(heading, unit, row)
+    if (analyte.kind === 'other') {
+      if (result !== '') grouper.note(key, heading, unit === '' ? result : `${result} ${unit}`)
+      return skip('other_analyte')
+    }
+    if (analyte.kind === 'unanswered') {
+      return [refuse(record, problem('unanswered', [], { row, column: heading, choices: analyte.choices }))]
+    }
+    const reading = analyte.read(result, { row, column: heading })
+    if (reading === null) return skip('nothing_measured')
+    if (isProblem(reading)) return [refuse(record, reading)]
+    return grouper.part(record, key, head, analyte.quantity, reading)
+  }
+
+  /** The result with its qualifier and limit in one text; null where a qualifier is not understood. */
+  function resultOf(cells: readonly string[]): string | null {
+    const says = [qualified(cellAt(cells, at.qualifier), portal), qualified(cellAt(cells, at.detection), true)]
+    if (says.includes('unknown')) return null
+    if (says.includes('missing')) return ''
+    const strongest =
+      says.find((one) => one === 'under' || one === 'over') ?? says.find((one) => one === 'estimated') ?? 'plain'
+    const words = cellAt(cells, at.resultText)
+    const number = cellAt(cells, at.result)
+    const limit = cellAt(cells, at.limit)
+    const limitUnit = cellAt(cells, at.limitUnit)
+    const bounded = limit === '' || limitUnit === '' ? limit : `${limit} ${limitUnit}`
+    return resultText(words === '' ? number : words, strongest, bounded)
+  }
+
+  function qualifiers(cells: readonly string[]): string {
+    return `${cellAt(cells, at.qualifier)} ${cellAt(cells, at.detection)}`.trim()
+  }
+
+  return {
+    push(records) {
+      const out: RowOutcome[] = []
+      for (const record of records) {
+        if (record.row <= under) continue
+        met++
+        for (const outcome of read(record)) out.push(outcome)
+      }
+      return out
+    },
+    end: grouper.end,
+    met: () => met,
+  }
+}
+
+/** Analyte columns of public portals, in which remark codes have their published meaning. */
+const PORTALS = new Set(['characteristicname', 'result characteristic'])

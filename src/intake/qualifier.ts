@@ -1,0 +1,61 @@
+import { readCell } from './numbers'
+
+/** What a qualifier or a detection condition beside a result says of it. */
+export type Qualified = 'plain' | 'under' | 'over' | 'estimated' | 'missing' | 'unknown'
+
+/**
+ * Letters that keep the value (US Geological Survey remark codes A, E, S and R; J and E of laboratories) and those that say
+ * "there, but too little to measure" (M, N). R means "rejected" to other laboratories, so it counts in portal files only.
+ */
+const LETTERS: Readonly<Record<string, Qualified>> = {
+  '': 'plain',
+  '=': 'plain',
+  '==': 'plain',
+  '<': 'under',
+  '<=': 'under',
+  '≤': 'under',
+  U: 'under',
+  UJ: 'under',
+  M: 'under',
+  N: 'under',
+  '>': 'over',
+  '>=': 'over',
+  '≥': 'over',
+  J: 'estimated',
+  E: 'estimated',
+  '~': 'estimated',
+  A: 'estimated',
+  S: 'estimated',
+}
+
+/** Reads the text of a qualifier column. One that is not known is no reason to take the number as it stands. */
+export function qualified(text: string, portal: boolean): Qualified {
+  const trimmed = text.trim()
+  const letter = LETTERS[trimmed.toUpperCase()]
+  if (letter !== undefined) return letter
+  if (trimmed.toUpperCase() === 'R') return portal ? 'estimated' : 'unknown'
+  const word = readCell(trimmed, '.')
+  if (word.kind === 'missing') return /^[-–—.]+$/.test(trimmed) ? 'plain' : 'missing'
+  if (word.kind === 'censored' && word.limit === null) return word.sign === '<' ? 'under' : 'over'
+  return /^(?:ok|valid|accepted|final|detected|y)$/i.test(trimmed) ? 'plain' : 'unknown'
+}
+
+/** The text of a result with what stands beside it: `0.05` and `U` are `<0.05`; nothing and `ND` take the limit's column. */
+export function resultText(result: string, says: Qualified, limit: string): string {
+  const bare = result.trim()
+  const signed = /^[<>≤≥]/.test(bare)
+  if (says === 'under' || says === 'over') {
+    const sign = says === 'under' ? '<' : '>'
+    if (signed) return bare
+    return bare !== '' && readCell(bare, null).kind !== 'censored'
+      ? `${sign}${bare}`
+      : limit === ''
+        ? says === 'under'
+          ? 'ND'
+          : 'OR'
+        : `${sign}${limit}`
+  }
+  const word = readCell(bare, null)
+  if (word.kind === 'censored' && word.limit === null && word.sign === '<' && limit !== '') return `<${limit}`
+  return says === 'estimated' && bare !== '' && !signed ? `~${bare}` : bare
+}

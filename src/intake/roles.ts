@@ -1,0 +1,48 @@
+/** What a column is for when it holds no quantity. */
+export type Role =
+  | 'sample'
+  | 'place'
+  | 'date'
+  | 'time'
+  | 'note'
+  // of a file with one result a row
+  | 'analyte'
+  | 'result'
+  | 'result_text'
+  | 'qualifier'
+  | 'detection'
+  | 'unit'
+  | 'limit'
+  | 'limit_unit'
+  | 'fraction'
+
+/**
+ * Headings by role, compared by `spelling`. Among them the columns of the US Water Quality Portal (WQX 2.2 and 3.0; where R
+ * wrote the file its `/` is `.`, the same spelling), of England's water-quality archive and of France's drinking-water
+ * results.
+ */
+const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
+  sample:
+    'sample|sample id|sample no|sample nr|sample number|sample name|sample code|sampleid|id|lab id|lab no|lab number|lab sample id|reference|ref|probe|probe nr|proben nr|probennr|probenr|probennummer|probenbezeichnung|probenname|probe id|labornummer|labor nr|echantillon|numero d echantillon|n echantillon|no echantillon|muestra|id muestra|n muestra|numero de muestra|codigo de muestra|activityidentifier|activity activityidentifier|code prelevement|sample sample|bottle|flasche|customer|client|kunde',
+  place:
+    'place|location|site|station|pool|pool name|sampling point|sample point|sample location|site name|site id|facility|basin|ort|messstelle|entnahmestelle|probenahmestelle|becken|lieu|point de prelevement|bassin|piscine|lugar|punto de muestreo|piscina|monitoringlocationidentifier|location identifier|monitoringlocationname|location name|sample samplingpoint|sample samplingpoint notation|sample samplingpoint label|nom installation|nom uge|nom commune',
+  date: 'date|sample date|sampled|sampled on|date sampled|sampling date|collected|collected on|collection date|date collected|date time|datetime|date and time|timestamp|sample time and date|datum|entnahme|entnahmedatum|probenahme|probenahmedatum|datum der probenahme|datum uhrzeit|date de prelevement|date prelevement|date du prelevement|prelevement|date heure|fecha|fecha de muestreo|fecha muestreo|fecha de toma|fecha y hora|activitystartdate|activity startdate|sample sampledatetime|tested|test date|date tested',
+  time: 'time|sample time|collection time|time collected|zeit|uhrzeit|entnahmezeit|heure|hora|activitystarttime time|activity starttime',
+  analyte:
+    'analyte|analyte name|parameter|parameter name|parameter code|determinand|determinand label|test name|characteristic|characteristicname|result characteristic|constituent|compound|messgrosse|merkmal|parametre|nom parametre|libelle parametre|parametro|analito|determinacion',
+  result:
+    'result|results|value|result value|measured value|concentration|messwert|ergebnis|wert|resultat|valeur|resultat numerique|resultado|valor|resultmeasurevalue|result measure|final result|reported result',
+  result_text: 'resultat alphanumerique|result text|reported value|text result',
+  qualifier:
+    'qualifier|qual|flag|flags|q|lab flag|remark|remark code|data qualifier|result qualifier|resultqualifier notation|qualifikator|kennung|vorzeichen|prefix|sign|operator|signe|qualificatif|calificador|signo|measurequalifiercode|result measurequalifiercode',
+  detection: 'resultdetectionconditiontext|result resultdetectioncondition|detection condition|detect|detected',
+  unit: 'unit|units|unit of measure|uom|result unit|einheit|einheiten|unite|unites|libelle unite|unidad|unidades|resultmeasure measureunitcode|result measureunit|determinand unit label|unit label',
+  limit:
+    'rl|mdl|loq|lod|pql|mrl|dl|ql|rdl|reporting limit|detection limit|quantitation limit|limit of detection|limit of quantification|bg|ng|bestimmungsgrenze|nachweisgrenze|lq|ld|limite de quantification|limite de detection|limite de cuantificacion|detectionquantitationlimitmeasure measurevalue|detectionlimit measurea',
+  limit_unit: 'limit unit|detectionquantitationlimitmeasure measureunitcode|detectionlimit measureunita',
+  fraction: 'fraction|sample fraction|resultsamplefractiontext|result samplefraction',
+}
+
+export const ROLES: ReadonlyMap<string, Role> = new Map(
+  Object.entries(HEADINGS).flatMap(([role, names]) => names.split('|').map((name) => [name, role as Role])),
+)

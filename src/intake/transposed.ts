@@ -1,0 +1,110 @@
+import { isProblem, type Problem, problem } from '../words/problem'
+import { createAnalytes } from './analyteReader'
+import { readDate } from './dates'
+import type { LabSample, RowOutcome } from './outcome'
+import type { LabReading } from './reading'
+import type { CsvRecord } from './records'
+import { ROLES } from './roles'
+import { isBlank, type RowReader } from './rowReader'
+import { spelling } from './spelling'
+import type { Understanding } from './understanding'
+
+/**
+ * Analytes down, samples across: each column is counted as a row. The file is small (few analytes), so it is read whole; a
+ * record with quotes that do not pair up is an analyte that nobody can read, and refuses all samples.
+ */
+export function transposedReader(understanding: Understanding): RowReader {
+  const { labels, unitColumn, firstSample } = understanding.across
+  const records: CsvRecord[] = []
+  let samples = 0
+
+  function read(index: number, lines: readonly Line[]): RowOutcome {
+    const row = index + 1
+    const readings: Record<string, LabReading> = {}
+    const notes: Record<string, string> = {}
+    const problems: Problem[] = []
+    let [name, date] = ['', '']
+    for (const line of lines) {
+      const text = (line.record.cells[index] ?? '').trim()
+      const place = { row: line.record.row, column: line.heading }
+      if (line.record.broken === true)
+        problems.push(
+          problem('broken_quotes', [], { row: place.row, found: (line.record.cells[0] ?? '').slice(0, 60) }),
+        )
+      else if (line.kind === 'name') name = text
+      else if (line.kind === 'date') {
+        const found = readDate(text, understanding.dates)
+        if (found.kind === 'date') date = found.iso
+        if (found.kind === 'unreadable') problems.push(problem(found.why, [], { ...place, found: text.slice(0, 60) }))
+      } else if (text !== '') {
+        const { analyte } = line
+        if (analyte.kind === 'other') notes[line.heading] = text
+        else if (analyte.kind === 'unanswered')
+          problems.push(problem('unanswered', [], { ...place, choices: analyte.choices }))
+        else {
+          const reading = analyte.read(text, place)
+          if (isProblem(reading)) problems.push(reading)
+          else if (reading !== null && readings[analyte.quantity] === undefined) readings[analyte.quantity] = reading
+        }
+      }
+    }
+    const cells = lines.map(({ record }) => record.cells[index] ?? '')
+    if (problems.length > 0) return { kind: 'refused', row, problems, cells }
+    if (Object.keys(readings).length === 0)
+      return { kind: 'skipped', row, rule: cells.every((cell) => cell.trim() === '') ? 'blank' : 'nothing_measured' }
+    const sample: LabSample = { name, date, readings, notes }
+    return { kind: 'sample', row, sample }
+  }
+
+  return {
+    push(more) {
+      for (const record of more) if (!isBlank(record.cells)) records.push(record)
+      return []
+    },
+    end() {
+      const lines = linesOf(records, understanding, labels, unitColumn)
+      const width = records.reduce((most, { cells }) => Math.max(most, filledWidth(cells)), 0)
+      samples = Math.max(0, width - firstSample)
+      return Array.from({ length: samples }, (_, i) => read(firstSample + i, lines))
+    },
+    met: () => samples,
+  }
+}
+
+type Line =
+  | { readonly kind: 'name'; readonly record: CsvRecord; readonly heading: string }
+  | { readonly kind: 'date'; readonly record: CsvRecord; readonly heading: string }
+  | {
+      readonly kind: 'analyte'
+      readonly record: CsvRecord
+      readonly heading: string
+      readonly analyte: ReturnType<ReturnType<typeof createAnalytes>>
+    }
+
+function linesOf(
+  records: readonly CsvRecord[],
+  understanding: Understanding,
+  labels: number,
+  unitColumn: number | null,
+): readonly Line[] {
+  const analyteOf = createAnalytes(understanding)
+  const dated = (heading: string) => ROLES.get(spelling(heading)) === 'date'
+  let named = false
+  return records.flatMap((record): Line[] => {
+    const heading = (record.cells[labels] ?? '').trim()
+    if (dated(heading)) return [{ kind: 'date', record, heading }]
+    if (record.row < understanding.headerRow) return []
+    if (record.row === understanding.headerRow && !named) {
+      named = true
+      return [{ kind: 'name', record, heading }]
+    }
+    const unit = unitColumn === null ? '' : (record.cells[unitColumn] ?? '').trim()
+    return [{ kind: 'analyte', record, heading, analyte: analyteOf(heading, unit, record.row) }]
+  })
+}
+
+function filledWidth(cells: readonly string[]): number {
+  let width = cells.length
+  while (width > 0 && (cells[width - 1] ?? '').trim() === '') width--
+  return width
+}
