@@ -6,12 +6,14 @@ import { EVAPORATION_FUNCTIONS } from './evaporation'
 import { INDEX_TABLE_FUNCTIONS } from './index-table'
 import { POOL_FUNCTIONS } from './pool'
 import { SALT_FUNCTIONS } from './salt'
+import { WATER_FUNCTIONS } from './water'
 
 /** Every locked function, group by group. Formula engine, reference page and tests all read this one list. */
 export const LOCKED: readonly LockedFunction[] = [
   ...POOL_FUNCTIONS,
   ...EVAPORATION_FUNCTIONS,
   ...SALT_FUNCTIONS,
+  ...WATER_FUNCTIONS,
   ...INDEX_TABLE_FUNCTIONS,
   ...CHLORINE_FUNCTIONS,
   ...CELL_FUNCTIONS,

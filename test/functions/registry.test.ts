@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { type Failure, isFailure } from '../../src/chemistry/failure'
 import { type Check, isSolve, type LockedFunction, type Parameter, type Value } from '../../src/functions/define'
 import { LOCKED, lockedFunction, namesOf } from '../../src/functions/registry'
+import { isUnit } from '../../src/units/unit'
 import { hasWords } from '../../src/words/say'
 
 type Argument = Value | undefined
@@ -20,6 +21,10 @@ function isNumber({ unit }: Parameter): boolean {
   return unit !== 'choice' && unit !== 'truth'
 }
 
+function knownUnit(code: string): boolean {
+  return code === 'truth' || code === 'choice' || isUnit(code)
+}
+
 /** What a function's entry lacks. */
 function gaps(f: LockedFunction): string[] {
   const outputs = isSolve(f) ? f.outputs : [f.result]
@@ -30,7 +35,9 @@ function gaps(f: LockedFunction): string[] {
   need(f.equation.length > 2, 'equation')
   need(hasWords(`function.${f.name}.says`), 'words')
   need(f.checks.length > 0 && f.checks.every((c) => c.where.length > 5), 'check with a source')
+  for (const o of outputs) need(knownUnit(o.unit), `unit of ${o.name}`)
   for (const p of f.parameters) {
+    need(knownUnit(p.unit), `unit of ${p.name}`)
     need(hasWords(`function.${f.name}.${p.name}`), `words of ${p.name}`)
     if (p.unit === 'choice') need(p.choices && p.choices.length > 1, `choices of ${p.name}`)
     if (!isNumber(p)) continue

@@ -1,5 +1,6 @@
 import { functionsChlorine } from './functions-chlorine'
 import { functionsPool } from './functions-pool'
+import { functionsWater } from './functions-water'
 
 /** For each locked function `function.<NAME>.says`, and `function.<NAME>.<parameter>` for each of its parameters. */
-export const functions = { ...functionsPool, ...functionsChlorine } as const
+export const functions = { ...functionsPool, ...functionsWater, ...functionsChlorine } as const
