@@ -23,13 +23,22 @@ export type ActivityModel =
   /** neutral species: log γ = b I, b = 0.1 by custom */
   | { readonly model: 'neutral'; readonly b: number }
 
-/** log10 of the activity coefficient at ionic strength I (mol/L). */
-export function logGamma(model: ActivityModel, charge: number, I: number, a: number, b: number): number {
-  if (model.model === 'neutral') return model.b * I
-  const root = Math.sqrt(I)
-  const z2 = charge * charge
-  if (model.model === 'davies') return -a * z2 * (root / (1 + root) - 0.3 * I)
-  return (-a * z2 * root) / (1 + b * model.size * root) + model.b * I
+/**
+ * The three models in one form: log10 γ = -steep √I / (1 + reach √I) + linear I, with I in mol/L and the coefficients
+ * of `debyeHuckel`.
+ */
+export interface GammaTerms {
+  readonly steep: number
+  readonly reach: number
+  readonly linear: number
+}
+
+/** The terms of a species of a given charge. */
+export function gammaTerms(model: ActivityModel, charge: number, a: number, b: number): GammaTerms {
+  const steep = a * charge * charge
+  if (model.model === 'neutral') return { steep: 0, reach: 1, linear: model.b }
+  if (model.model === 'davies') return { steep, reach: 1, linear: 0.3 * steep }
+  return { steep, reach: b * model.size, linear: model.b }
 }
 
 /**

@@ -19,6 +19,9 @@ import { readWater, settleCarbonate, type Water } from './water'
 export const PH_FLOOR = 1
 export const PH_CEILING = 13.5
 
+/** How close the bracketed search comes before the last steps, in pH. */
+const ROUGH = 1e-4
+
 /**
  * Water of known conserved quantities in a closed system (no CO2 lost or gained): finds its pH at T kelvin. Alkalinity
  * rises with pH at fixed totals, so there is one root.
@@ -37,26 +40,34 @@ export function solvePh(totals: Totals, T: number, guess: number, settle: () => 
   setTemperature(T)
   startFree(point, totals)
   let I = bareIonicStrength(totals)
-  let ph = guess
-  let step = 0.25
-  const excess = (x: number) => {
-    setPh(point, 10 ** -x, totals)
+  setIonicStrength(I)
+  const excess = (ph: number) => {
+    setPh(point, Math.exp(-Math.LN10 * ph), totals)
     settle()
     return alkalinityOf() - totals.alkalinity
   }
+  let ph = guess
+  let slope = 0
+  let last = Number.POSITIVE_INFINITY
   for (let pass = 0; pass < 100; pass++) {
-    setIonicStrength(I)
-    const next = rootNear(excess, ph, step, PH_FLOOR, PH_CEILING, pass === 0 ? 1e-6 : 1e-12)
-    if (next === undefined) return fail('unreachable', 'ph', { alkalinity: totals.alkalinity })
-    excess(next)
+    if (slope === 0) {
+      const near = rootNear(excess, ph, 0.25, PH_FLOOR, PH_CEILING, ROUGH)
+      if (near === undefined) return fail('unreachable', 'ph', { alkalinity: totals.alkalinity })
+      ph = near
+      slope = (excess(ph + ROUGH) - excess(ph - ROUGH)) / (2 * ROUGH)
+    }
+    // close to the root the curve is straight, so one slope serves while ionic strength follows
+    const step = excess(ph) / slope
     const strength = ionicStrengthOf(point, totals)
-    const moved = Math.max(Math.abs(next - ph), Math.abs(strength - I) / I)
-    ph = next
-    I = strength
+    const moved = Math.max(Math.abs(step), Math.abs(strength - I) / I)
     if (moved < 1e-11) return readWater(T, totals, I)
-    step = Math.max(1e-9, moved / 4)
+    I = strength
+    setIonicStrength(I)
+    if (moved < last / 2) ph -= step
+    else slope = 0
+    last = moved
   }
-  return fail('no_convergence', 'ph')
+  return fail('no_convergence', 'ph', { residual: last })
 }
 
 /** Alkalinity of the settled point, eq/L. */

@@ -1,4 +1,4 @@
-import { debyeHuckel, logGamma } from './activity'
+import { debyeHuckel, gammaTerms } from './activity'
 import { LIGANDS, METALS, SPECIES, type Species } from './species'
 import type { Totals } from './totals'
 
@@ -52,7 +52,8 @@ function kindOfFree(is: (s: Species) => boolean, part: string | undefined): numb
 }
 
 const HOCL = SPECIES.findIndex((s) => s.name === 'HOCl')
-/** Chlorinated cyanurates end the list, so that water without chlorine need not look at them. */
+/** Cyanurates, then chlorinated ones, end the list, so that water without them need not look at them. */
+const FIRST_CYANURATE = SPECIES.findIndex((s) => s.ligand === 'cyanurate')
 const FIRST_CHLORINATED = SPECIES.findIndex((s) => s.hocl > 0)
 
 /** A water at one pH: its cell sums and its free concentrations. Two exist, the water and its titration's end point. */
@@ -92,25 +93,30 @@ const bound = new Float64Array(4)
 const boundBase = new Float64Array(4)
 const boundCharge2 = new Float64Array(4)
 
+const steep = new Float64Array(kinds.length)
+const reach = new Float64Array(kinds.length)
+const linear = new Float64Array(kinds.length)
 let temperature = Number.NaN
-let a = 0
-let b = 0
 
 /** Sets the constants for a temperature in kelvin. */
 export function setTemperature(T: number): void {
   if (T === temperature) return
   temperature = T
-  const dh = debyeHuckel(T)
-  a = dh.a
-  b = dh.b
-  for (let i = 0; i < N; i++) K[i] = 10 ** (SPECIES[i]?.logK(T) ?? Number.NaN)
+  const { a, b } = debyeHuckel(T)
+  kinds.forEach((kind, k) => {
+    const terms = gammaTerms(kind.activity, kind.charge, a, b)
+    steep[k] = terms.steep * Math.LN10
+    reach[k] = terms.reach
+    linear[k] = terms.linear * Math.LN10
+  })
+  for (let i = 0; i < N; i++) K[i] = Math.exp(Math.LN10 * (SPECIES[i]?.logK(T) ?? Number.NaN))
 }
 
 /** Sets activity coefficients and conditional constants for an ionic strength in mol/L. */
 export function setIonicStrength(I: number): void {
+  const root = Math.sqrt(I)
   for (let k = 0; k < ONE; k++) {
-    const kind = kinds[k]
-    if (kind) gamma[k] = Math.exp(Math.LN10 * logGamma(kind.activity, kind.charge, I, a, b))
+    gamma[k] = Math.exp((linear[k] ?? 0) * I - ((steep[k] ?? 0) * root) / (1 + (reach[k] ?? 0) * root))
   }
   for (let i = 0; i < N; i++) {
     const free = (gamma[metalKindOf[i] ?? ONE] ?? 1) * (gamma[ligandKindOf[i] ?? ONE] ?? 1)
@@ -136,23 +142,23 @@ export function setPh(p: Point, h: number, totals: Totals): void {
   p.count.fill(0)
   p.base.fill(0)
   p.charge2.fill(0)
+  for (let i = 0; i < FIRST_CYANURATE; i++) {
+    const amount = (conditional[i] ?? 0) * (powers[protonsOf[i] ?? 0] ?? 0)
+    const at = cellOf[i] ?? 0
+    p.count[at] = (p.count[at] ?? 0) + amount
+    p.base[at] = (p.base[at] ?? 0) + amount * (baseOf[i] ?? 0)
+    p.charge2[at] = (p.charge2[at] ?? 0) + amount * (charge2Of[i] ?? 0)
+  }
   bound.fill(0)
   boundBase.fill(0)
   boundCharge2.fill(0)
-  const last = totals.chlorine > 0 ? N : FIRST_CHLORINATED
-  for (let i = 0; i < last; i++) {
+  const last = totals.cyanurate > 0 ? (totals.chlorine > 0 ? N : FIRST_CHLORINATED) : FIRST_CYANURATE + 1
+  for (let i = FIRST_CYANURATE; i < last; i++) {
     const amount = (conditional[i] ?? 0) * (powers[protonsOf[i] ?? 0] ?? 0)
-    const cell = cellOf[i] ?? 0
-    if (cell === NONE_METAL * COLUMNS + CYANURATE) {
-      const n = hoclOf[i] ?? 0
-      bound[n] = (bound[n] ?? 0) + amount
-      boundBase[n] = (boundBase[n] ?? 0) + amount * (baseOf[i] ?? 0)
-      boundCharge2[n] = (boundCharge2[n] ?? 0) + amount * (charge2Of[i] ?? 0)
-    } else {
-      p.count[cell] = (p.count[cell] ?? 0) + amount
-      p.base[cell] = (p.base[cell] ?? 0) + amount * (baseOf[i] ?? 0)
-      p.charge2[cell] = (p.charge2[cell] ?? 0) + amount * (charge2Of[i] ?? 0)
-    }
+    const n = hoclOf[i] ?? 0
+    bound[n] = (bound[n] ?? 0) + amount
+    boundBase[n] = (boundBase[n] ?? 0) + amount * (baseOf[i] ?? 0)
+    boundCharge2[n] = (boundCharge2[n] ?? 0) + amount * (charge2Of[i] ?? 0)
   }
   const none = NONE_METAL * COLUMNS
   const hocl = freeHocl(totals.chlorine, totals.cyanurate, p.count[none + CHLORINE] ?? 1)

@@ -42,7 +42,7 @@ export interface Measured {
  *
  * Range: pH 5 to 11, 0 to 45 °C (refused outside), ionic strength to 0.2 mol/L (the fitted range; refused over 1).
  * Errors: `no_such_water` where cyanurate, borate and hydroxide alone exceed the reading; `no_convergence` when 200
- * passes do not bring every change under 1e-12.
+ * passes do not bring every change under 1e-10.
  */
 export function measuredWater(m: Measured): Water | Failure {
   const refused =
@@ -58,7 +58,7 @@ export function measuredWater(m: Measured): Water | Failure {
     outside('free_chlorine', m.chlorine, 0, 0.01)
   if (refused) return refused
 
-  const h = 10 ** -m.ph
+  const h = Math.exp(-Math.LN10 * m.ph)
   setTemperature(m.temperature)
   const totals = {
     alkalinity: m.titratedAlkalinity,
@@ -101,7 +101,7 @@ export function measuredWater(m: Measured): Water | Failure {
     const next = ionicStrengthOf(point, totals)
     change = Math.max(change, Math.abs(next - I) / I)
     I = next
-    if (change < 1e-12) break
+    if (change < 1e-10) break
   }
   if (change >= 1e-9) return fail('no_convergence', 'total_alkalinity', { residual: change })
   if (room <= 0) return fail('no_such_water', 'total_alkalinity', { total: m.titratedAlkalinity, left: room })

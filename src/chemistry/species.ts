@@ -117,13 +117,13 @@ export const SPECIES: readonly Species[] = [
   species('B(OH)3', 0, neutral, 'borate', 0, 0, reference),
   species('B(OH)4-', -1, davies, 'borate', -1, 1, (T) => -pKBoric(T)),
 
+  species('HOCl', 0, neutral, 'chlorine', 0, 0, reference),
+  species('OCl-', -1, davies, 'chlorine', -1, 1, (T) => -pKHypochlorous(T)),
+
   species('H3Cy', 0, neutral, 'cyanurate', 0, 0, reference),
   species('H2Cy-', -1, davies, 'cyanurate', -1, 1, (T) => -pKCyanuric1(T)),
   species('HCy--', -2, davies, 'cyanurate', -2, 2, (T) => -pKCyanuric1(T) - PK_CYANURIC_2),
   species('Cy---', -3, davies, 'cyanurate', -3, 3, (T) => -pKCyanuric1(T) - PK_CYANURIC_2 - PK_CYANURIC_3),
-
-  species('HOCl', 0, neutral, 'chlorine', 0, 0, reference),
-  species('OCl-', -1, davies, 'chlorine', -1, 1, (T) => -pKHypochlorous(T)),
 
   species('HClCy-', -1, davies, 'cyanurate', -1, 1, bound1, 1),
   species('H2ClCy', 0, neutral, 'cyanurate', 0, 0, (T) => bound1(T) + 5.33, 1),
