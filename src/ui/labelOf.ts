@@ -13,3 +13,9 @@ export function helpOf(quantity: string, row?: Row): string {
   const key = `quantity.${quantity}.help`
   return hasWords(key) ? say(key) : ''
 }
+
+/** The label inside a sentence: `Pump flow` becomes `pump flow`, `pH` and `ORP` stay. */
+export function labelInside(quantity: string, row?: Row): string {
+  const label = labelOf(quantity, row)
+  return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label
+}

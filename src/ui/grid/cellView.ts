@@ -7,7 +7,7 @@ import { hasWords, say, sentence } from '../../words/say'
 import type { Band, Row } from '../../worksheet/definition'
 import { judge, type Side } from '../../worksheet/judge'
 import { decimalsOf } from '../decimalsOf'
-import { labelOf } from '../labelOf'
+import { labelInside } from '../labelOf'
 import { decimalsWritten, type Figures, figures } from './figures'
 
 /** Everything that one cell shows, worked out from data alone. */
@@ -108,7 +108,7 @@ export function missingLabels(names: Fact | undefined): string {
     .map((name) =>
       name
         .split('|')
-        .map((one) => labelOf(one))
+        .map((one) => labelInside(one))
         .join(say('page.or')),
     )
     .join(', ')

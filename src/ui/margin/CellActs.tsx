@@ -13,7 +13,12 @@ export function CellActs(props: { cell: Cell }) {
   const quantity = () => props.cell.row.quantity
   const source = () => book.source(props.cell.scenario, quantity().name)
   const isTyped = () => source().from === 'typed'
-  const choices = () => unitsOfKind(quantity().row.unit)
+  // A bare number is shown as per cent only where it is a share.
+  const choices = () => {
+    const { row } = quantity()
+    const isShare = 'accept' in row && row.accept[1] <= 1
+    return row.unit === '1' && !isShare ? [] : unitsOfKind(row.unit)
+  }
 
   return (
     <section>

@@ -1,4 +1,5 @@
 import { createUniqueId, For, Match, onMount, Switch } from 'solid-js'
+import { Portal } from 'solid-js/web'
 
 export type MenuItem =
   | { readonly kind: 'act'; readonly label: string; readonly act: () => void; readonly disabled?: boolean }
@@ -63,8 +64,10 @@ export function Menu(props: { anchor: HTMLElement; label: string; items: readonl
   }
 
   function close(): void {
+    // Read first: closing takes the menu, and with it its properties, away.
+    const { anchor } = props
     props.onClose()
-    props.anchor.focus()
+    anchor.focus()
   }
 
   function run(act: () => void): void {
@@ -73,62 +76,64 @@ export function Menu(props: { anchor: HTMLElement; label: string; items: readonl
   }
 
   return (
-    <div
-      ref={menu}
-      id={id}
-      class="menu"
-      role="menu"
-      tabindex={-1}
-      popover="manual"
-      aria-label={props.label}
-      onKeyDown={onKeyDown}
-      onFocusOut={(event) => {
-        if (!menu?.contains(event.relatedTarget as Node | null)) props.onClose()
-      }}
-    >
-      <For each={props.items}>
-        {(item) => (
-          <Switch>
-            <Match when={item.kind === 'heading' && item}>
-              {(heading) => (
-                <div role="presentation">
-                  <div role="separator" />
-                  <div class="heading">{heading().label}</div>
-                </div>
-              )}
-            </Match>
-            <Match when={item.kind === 'choice' && item}>
-              {(choice) => (
-                <button
-                  type="button"
-                  role="menuitemradio"
-                  aria-checked={choice().checked}
-                  tabindex={-1}
-                  onClick={() => run(choice().act)}
-                >
-                  {choice().checked ? '✓ ' : ''}
-                  {choice().label}
-                </button>
-              )}
-            </Match>
-            <Match when={item.kind === 'act' && item}>
-              {(act) => (
-                <button
-                  type="button"
-                  role="menuitem"
-                  aria-disabled={act().disabled ?? false}
-                  tabindex={-1}
-                  onClick={() => {
-                    if (!act().disabled) run(act().act)
-                  }}
-                >
-                  {act().label}
-                </button>
-              )}
-            </Match>
-          </Switch>
-        )}
-      </For>
-    </div>
+    <Portal>
+      <div
+        ref={menu}
+        id={id}
+        class="menu"
+        role="menu"
+        tabindex={-1}
+        popover="manual"
+        aria-label={props.label}
+        onKeyDown={onKeyDown}
+        onFocusOut={(event) => {
+          if (!menu?.contains(event.relatedTarget as Node | null)) props.onClose()
+        }}
+      >
+        <For each={props.items}>
+          {(item) => (
+            <Switch>
+              <Match when={item.kind === 'heading' && item}>
+                {(heading) => (
+                  <div role="presentation">
+                    <div role="separator" />
+                    <div class="heading">{heading().label}</div>
+                  </div>
+                )}
+              </Match>
+              <Match when={item.kind === 'choice' && item}>
+                {(choice) => (
+                  <button
+                    type="button"
+                    role="menuitemradio"
+                    aria-checked={choice().checked}
+                    tabindex={-1}
+                    onClick={() => run(choice().act)}
+                  >
+                    {choice().checked ? '✓ ' : ''}
+                    {choice().label}
+                  </button>
+                )}
+              </Match>
+              <Match when={item.kind === 'act' && item}>
+                {(act) => (
+                  <button
+                    type="button"
+                    role="menuitem"
+                    aria-disabled={act().disabled ?? false}
+                    tabindex={-1}
+                    onClick={() => {
+                      if (!act().disabled) run(act().act)
+                    }}
+                  >
+                    {act().label}
+                  </button>
+                )}
+              </Match>
+            </Switch>
+          )}
+        </For>
+      </div>
+    </Portal>
   )
 }
