@@ -43,6 +43,7 @@ export function dependencyOrder(reads: ReadonlyMap<string, readonly string[]>): 
     const circle = followCircle(waits)
     if (circle.length === 0) break
     circles.push(circle)
+    for (const name of circle) waits.delete(name)
     for (const name of circle) settle(name)
   }
   return { order, circles, tooLong }

@@ -25,13 +25,20 @@ export function formulaProblems(tree: Expression, scope: Scope, path: Problem['p
     if (node.kind === 'name') {
       const name = nameKey(node)
       if (name !== node.name && scope.unsettled?.has(node.of ?? '')) return
-      if (!scope.known.has(name)) problems.push(problem('formula_unknown_name', path, { name, at }))
+      if (!scope.known.has(name)) problems.push(unknownName(name, scope, path, at))
       else if (!scope.visible.has(name)) problems.push(problem('formula_name_not_taken', path, { name, at }))
       if (scope.shipped && isScenario(node)) problems.push(problem('formula_other_scenario', path, { name, at }))
     }
     if (node.kind === 'call') problems.push(...callProblems(node, scope, path, at))
   })
   return problems
+}
+
+function unknownName(name: string, { known }: Scope, path: Problem['path'], at: number): Problem {
+  const meant = name.toLowerCase()
+  return known.has(meant)
+    ? problem('formula_name_in_capitals', path, { name, at, meant })
+    : problem('formula_unknown_name', path, { name, at })
 }
 
 function callProblems(

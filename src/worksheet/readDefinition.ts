@@ -41,9 +41,9 @@ function problemsOf(issue: Issue, json: unknown, file: string, above: Path): Pro
     case 'invalid_format':
       return say('bad_name')
     case 'invalid_value':
-      return say('bad_value', { accepted: issue.values.map(String) })
+      return say('bad_value', { accepted: issue.values.map(shown) })
     case 'invalid_key':
-      return say('bad_name', { found: String(inside.at(-1)) })
+      return say('bad_name', { found: shown(inside.at(-1)) })
     case 'unrecognized_keys':
       return issue.keys.map((key) => problem('definition_unknown_key', [file, ...inside, key], { key: cut(key) }))
     case 'invalid_union':
@@ -77,7 +77,17 @@ function nearest(forms: readonly (readonly Issue[])[]): readonly Issue[] {
     (issues) => !issues.some((issue) => issue.code === 'invalid_type' && issue.path.length === 0),
   )
   const [first = [], ...others] = kinds.length > 0 ? kinds : forms
-  return others.reduce((best, issues) => (weight(issues) < weight(best) ? issues : best), first)
+  const best = others.reduce((lightest, issues) => (weight(issues) < weight(lightest) ? issues : lightest), first)
+  return best.map((issue) => (issue.code === 'invalid_value' ? withOtherValues(issue, kinds.flat()) : issue))
+}
+
+/** What any of the forms accepts in this place: a row's `input` may be "number" or "choice". */
+function withOtherValues(issue: Extract<Issue, { code: 'invalid_value' }>, all: readonly Issue[]): Issue {
+  const place = issue.path.join('.')
+  const values = all.flatMap((other) =>
+    other.code === 'invalid_value' && other.path.join('.') === place ? other.values : [],
+  )
+  return { ...issue, values: [...new Set(values)] }
 }
 
 function weight(issues: readonly Issue[]): number {

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { HyperFormula, type SimpleCellValue } from 'hyperformula'
+import { type CellValue, HyperFormula } from 'hyperformula'
 import { describe, expect, test } from 'vitest'
 import { isProblem } from '../../src/words/problem'
 import { compile } from '../../src/worksheet/compile'
@@ -26,7 +26,7 @@ function compiled(text: string): string {
 }
 
 /** The engine's answer: a value, or the sign of its error. */
-function value(text: string): SimpleCellValue | string {
+function value(text: string): CellValue | string {
   const found = engine.calculateFormula(`=${compiled(text)}`, 0)
   if (Array.isArray(found)) throw new Error('an array')
   return typeof found === 'object' && found !== null ? String(found.value) : found

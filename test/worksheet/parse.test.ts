@@ -101,23 +101,23 @@ test('an error names the place, what stands there and what is expected', () => {
     '1e999',
   ]
   expect(texts.map((text) => `${text.padEnd(12)} ${shape(text)}`).join('\n')).toMatchInlineSnapshot(`
-    "             the formula is empty.
-    =            the formula is empty.
-    1+           the formula ends after “+”, where a number, a quantity or a function has to follow.
-    MIN(1;       the formula ends after “;”, where a number, a quantity or a function has to follow.
+    "             The formula is empty.
+    =            The formula is empty.
+    1+           The formula ends after “+”, where a number, a quantity or a function has to follow.
+    MIN(1;       The formula ends after “;”, where a number, a quantity or a function has to follow.
     MIN(1;;2)    “;” stands at character 7, where a number, a quantity or a function is expected.
     1+*2         “*” stands at character 3, where a number, a quantity or a function is expected.
     1 2          “2” stands at character 3, where an operator such as + or the end is expected.
     ph)          “)” stands at character 3, where an operator such as + or the end is expected.
-    7,4          a comma stands at character 2; arguments are separated by “;” and decimals are written with a point.
-    MIN(1, 2)    a comma stands at character 6; arguments are separated by “;” and decimals are written with a point.
-    (1           the parenthesis at character 1 is not closed; a “)” is missing at the end.
-    MIN(1; (2)   the parenthesis at character 4 is not closed; a “)” is missing at the end.
+    7,4          A comma stands at character 2; arguments are separated by “;” and decimals are written with a point.
+    MIN(1, 2)    A comma stands at character 6; arguments are separated by “;” and decimals are written with a point.
+    (1           The parenthesis at character 1 is not closed; a “)” is missing at the end.
+    MIN(1; (2)   The parenthesis at character 4 is not closed; a “)” is missing at the end.
     (1 2)        “2” stands at character 4, where an operator or “)” is expected.
     (1; 2)       “;” stands at character 3, where an operator or “)” is expected.
     MIN(1 2)     “2” stands at character 7, where an operator, “;” or “)” is expected.
-    "round       the text that starts at character 1 is not closed; a “"” is missing.
-    'As tested'  at character 1 a name in single quotation marks starts; it is a scenario, and a point and a quantity follow it, as in 'As tested'.ph.
+    "round       The text that starts at character 1 is not closed; a “"” is missing.
+    'As tested'  At character 1 a name in single quotation marks starts; it is a scenario, and a point and a quantity follow it, as in 'As tested'.ph.
     A1:B2        “:” stands at character 3, where an operator such as + or the end is expected.
     {1}          “{” stands at character 1, where a number, a quantity or a function is expected.
     #REF!        “#” stands at character 1, where a number, a quantity or a function is expected.

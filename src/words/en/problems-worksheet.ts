@@ -23,6 +23,8 @@ export const problemsWorksheet = {
   'problem.formula_wants_argument_end':
     '{path}: “{found}” stands at character {at}, where an operator, “;” or “)” is expected.',
   'problem.formula_unknown_name': '{path}: “{name}” at character {at} is no quantity.',
+  'problem.formula_name_in_capitals':
+    '{path}: “{name}” at character {at} is no quantity; names are written in small letters: “{meant}”.',
   'problem.formula_name_not_taken':
     '{path}: “{name}” at character {at} belongs to another worksheet; list it under “takes”.',
   'problem.formula_other_scenario':
