@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { type Failure, isFailure } from '../../src/chemistry/failure'
 import { isSolve, type LockedFunction, type Parameter, type Value } from '../../src/functions/define'
 import { LOCKED } from '../../src/functions/registry'
+import { hasWords } from '../../src/words/say'
 
 const RUNS = process.env.LONG ? 1_000_000 : 100_000
 
@@ -40,6 +41,7 @@ const call = fc.constantFrom(...LOCKED).chain((f) => fc.tuple(fc.constant(f), fc
 test(`${RUNS} calls with good and bad arguments: each answers a number or says why not`, { timeout: 600_000 }, () => {
   let numbers = 0
   let slowest = 0
+  const codes = new Set<string>()
   fc.assert(
     fc.property(call, ([f, args]) => {
       const start = performance.now()
@@ -47,11 +49,13 @@ test(`${RUNS} calls with good and bad arguments: each answers a number or says w
       slowest = Math.max(slowest, performance.now() - start)
       for (const answer of given) {
         if (wrong(answer)) throw new Error(`${f.name}(${args.join('; ')}) gives ${JSON.stringify(answer)}`)
-        if (!isFailure(answer)) numbers++
+        if (isFailure(answer)) codes.add(answer.failure)
+        else numbers++
       }
     }),
     { seed: 20_260_714, numRuns: RUNS, endOnFailure: true },
   )
+  for (const code of codes) expect(hasWords(`problem.${code}`), code).toBe(true)
   // the fuzz is worth something only where many calls get through, and none may keep a cell waiting
   expect(numbers).toBeGreaterThan(RUNS / 10)
   expect(slowest).toBeLessThan(1_000)

@@ -3,6 +3,7 @@ import { headless } from './headless'
 import { notices } from './notices'
 import { page } from './page'
 import { problems } from './problems'
+import { problemsFunctions } from './problems-functions'
 import { problemsNotebook } from './problems-notebook'
 import { problemsUnits } from './problems-units'
 import { problemsWorksheet } from './problems-worksheet'
@@ -17,6 +18,7 @@ export const en = {
   ...notices,
   ...page,
   ...problems,
+  ...problemsFunctions,
   ...problemsNotebook,
   ...problemsUnits,
   ...problemsWorksheet,
