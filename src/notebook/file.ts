@@ -1,5 +1,5 @@
 import { isProblem, type Problem, problem } from '../words/problem'
-import { readJson } from './json'
+import { readJson } from '../worksheet/readJson'
 import { LIMITS } from './limits'
 import { migrate } from './migrations/migrate'
 import type { Notebook } from './notebook'

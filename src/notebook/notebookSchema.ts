@@ -1,7 +1,7 @@
 // The small face of Zod: a quarter of the size, and the page reads stored notebooks before it shows the first number.
 import * as z from 'zod/mini'
 import { QUANTITY_NAME } from '../worksheet/quantityName'
-import { isReservedKey, jsonFault } from './json'
+import { isReservedKey, jsonFault } from '../worksheet/readJson'
 import { LIMITS } from './limits'
 import type { Cell, Notebook, Reading, Sample, Scenario } from './notebook'
 

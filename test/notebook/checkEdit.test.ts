@@ -23,7 +23,9 @@ describe('what a cell can hold', () => {
   })
 
   test('an impossible number is refused in the unit that it was entered in', () => {
-    expect(set('ph', number(15))).toMatchInlineSnapshot(`"The ph: 15 cannot be; it lies from 0 to 14. Check the entry."`)
+    expect(set('ph', number(15))).toMatchInlineSnapshot(
+      `"The ph: 15 cannot be; it lies from 0 to 14. Check the entry."`,
+    )
     expect(set('salt', number(-1, 'mg/L as NaCl'))).toMatchInlineSnapshot(
       `"The salt: -1 mg/L NaCl cannot be; it lies from 0 to 360000 mg/L NaCl. Check the entry."`,
     )
@@ -44,7 +46,9 @@ describe('what a cell can hold', () => {
       `"“m” is a unit of length; here a unit of temperature is wanted, such as °C."`,
     )
     expect(set('ph', { kind: 'choice', id: 'vinyl' })).toMatchInlineSnapshot(`"The ph takes a number, not a choice."`)
-    expect(set('shell', number(1, 'choice'))).toMatchInlineSnapshot(`"The shell takes one of its choices: vinyl liner, plaster."`)
+    expect(set('shell', number(1, 'choice'))).toMatchInlineSnapshot(
+      `"The shell takes one of its choices: vinyl liner, plaster."`,
+    )
     expect(set('shell', { kind: 'choice', id: 'wood' })).toMatchInlineSnapshot(
       `"The shell: “wood” is not one of its choices: vinyl liner, plaster."`,
     )
@@ -89,7 +93,9 @@ describe('other edits', () => {
     expect(put({ ph: number(7), lsi: number(0, '1') })).toMatchInlineSnapshot(
       `"The lsi is worked out by the notebook, so a sample cannot have a reading of it."`,
     )
-    expect(put({ ph: number(-1) })).toMatchInlineSnapshot(`"The ph: -1 cannot be; it lies from 0 to 14. Check the entry."`)
+    expect(put({ ph: number(-1) })).toMatchInlineSnapshot(
+      `"The ph: -1 cannot be; it lies from 0 to 14. Check the entry."`,
+    )
     expect(put({ gone: number(1) })).toMatchInlineSnapshot(`"No worksheet of this notebook has a quantity “gone”."`)
   })
 

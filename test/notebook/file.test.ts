@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { apply } from '../../src/notebook/apply'
+import type { Edit } from '../../src/notebook/edit'
 import { fromFile, toFile } from '../../src/notebook/file'
 import { migrate } from '../../src/notebook/migrations/migrate'
 import type { Notebook } from '../../src/notebook/notebook'
@@ -64,8 +65,15 @@ describe('a notebook file', () => {
   })
 
   test('is the same text whichever way the notebook came about', () => {
-    const [one, two] = [cell('first', 'ph', number(7)), cell('first', 'salt', number(3000))]
-    expect(toFile(edited(EMPTY, one, two))).toBe(toFile(edited(EMPTY, two, one)))
+    const edits: Edit[] = [
+      cell('first', 'ph', number(7)),
+      cell('first', 'salt', number(3000)),
+      { type: 'set_unit', quantity: 'temperature', unit: '°F' },
+      { type: 'set_unit', quantity: 'length', unit: 'ft' },
+      { type: 'put_sample', sample: sample('one', {}) },
+      { type: 'put_sample', sample: sample('another', {}) },
+    ]
+    expect(toFile(edited(EMPTY, ...edits))).toBe(toFile(edited(EMPTY, ...edits.toReversed())))
   })
 })
 
@@ -115,7 +123,7 @@ describe('refusals', () => {
     const deep = `{"format":"basinbook-notebook","version":1,"worksheets":${'['.repeat(200_000)}${']'.repeat(200_000)}}`
     expect(refused(deep)).toMatchInlineSnapshot(`
       [
-        "mine.json: more than 32 brackets stand inside one another; no notebook needs that.",
+        "mine.json: more than 32 brackets stand inside one another; such a file is not read.",
       ]
     `)
     expect(refused(toFile(book).replace('"note"', '"__proto__"'))).toMatchInlineSnapshot(`
@@ -130,7 +138,7 @@ describe('refusals', () => {
     `)
     expect(refused(' '.repeat(128_000_001))).toMatchInlineSnapshot(`
       [
-        "mine.json has more than 128 million characters, which no notebook has; nothing was read.",
+        "mine.json has more than 128 million characters; so large a file is not read.",
       ]
     `)
     expect(({} as Record<string, unknown>).note).toBeUndefined()

@@ -41,8 +41,8 @@ export const problemsNotebook = {
   'problem.formula_no_such_scenario': '{path}: the formula names a scenario “{name}”, and none has that name.',
   'problem.formula_scenario_gone': '{path}: the formula names a scenario that is no longer in the notebook.',
 
-  'problem.file_too_large': '{path} has more than {most} million characters, which no notebook has; nothing was read.',
-  'problem.json_too_deep': '{path}: more than {most} brackets stand inside one another; no notebook needs that.',
+  'problem.file_too_large': '{path} has more than {most} million characters; so large a file is not read.',
+  'problem.json_too_deep': '{path}: more than {most} brackets stand inside one another; such a file is not read.',
   'problem.json_unreadable': '{path} is not JSON text, or it is cut off; nothing was read.',
   'problem.json_reserved_key': '{path}: this key is not accepted in any file.',
   'problem.json_not_data': '{path}: what stands there cannot be written as JSON.',
