@@ -1,5 +1,6 @@
 import type { Failure } from './failure'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /**
  * Chlorine, mg/L as Cl2, that takes combined chlorine (mg/L as Cl2) and ammonia (mg/L as N) to the breakpoint:
@@ -19,7 +20,7 @@ export function breakpointDose(combined: number, ammonia: number): number | Fail
 export function batherDemand(bathers: number, volume: number, each: number): number | Failure {
   return (
     outside('bathers', bathers, 0, 100_000) ??
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside('chlorine_per_bather', each, 0, 50) ??
     (bathers * each) / volume
   )

@@ -1,5 +1,6 @@
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /** The most that any quantity of these may read, mg/L. */
 export const MOST_READING = 1_000_000
@@ -53,7 +54,7 @@ export function roundFraction(fraction: number, rounds: number): number {
  * mixed throughout. A fraction of 1 is never reached: `unreachable`.
  */
 export function continuousExchange(fraction: number, volume: number): number | Failure {
-  const refused = outside('drain_fraction', fraction, 0, 1) ?? outside('volume', volume, 0.001, 1_000_000)
+  const refused = outside('drain_fraction', fraction, 0, 1) ?? volumeOutside(volume)
   if (refused) return refused
   return fraction === 1 ? fail('unreachable', 'drain_fraction', { wanted: 1 }) : -volume * Math.log1p(-fraction)
 }

@@ -1,6 +1,7 @@
 import type { Failure } from './failure'
 import { MOLAR_MASS } from './molarMass'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /** C/mol, exact since the SI of 2019 */
 const FARADAY = 96_485.33212
@@ -39,7 +40,7 @@ export function cellOutputMeasured(
   setting: number,
 ): number | Failure {
   return (
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside('free_chlorine_dusk', dusk, 0, 50) ??
     outside('free_chlorine_dawn', dawn, dusk, 50) ??
     outside('dark_hours', hours, 1, 24) ??
@@ -52,7 +53,7 @@ export function cellOutputMeasured(
 export function cellHours(demand: number, volume: number, output: number, setting: number): number | Failure {
   return (
     outside('chlorine_demand', demand, 0, 100) ??
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside('cell_output', output, 0.01, 1_000_000) ??
     outside('cell_setting', setting, 0.01, 1) ??
     (demand * volume) / (output * setting)
@@ -65,7 +66,7 @@ export function chlorineMade(output: number, setting: number, hours: number, vol
     outside('cell_output', output, 0, 1_000_000) ??
     outside('cell_setting', setting, 0, 1) ??
     outside('pump_hours', hours, 0, 24) ??
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     (output * setting * hours) / volume
   )
 }

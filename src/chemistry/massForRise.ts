@@ -1,5 +1,6 @@
 import type { Failure } from './failure'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /**
  * Mass, kg, of a dry product that raises a dissolved quantity from `now` to `wanted` (mg/L) in `volume` m³:
@@ -17,7 +18,7 @@ export function massForRise(
   most: number,
 ): number | Failure {
   return (
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside(quantity, now, 0, most) ??
     outside(`target_${quantity}`, wanted, 0, most) ??
     outside(`${quantity}_purity`, purity, 0.05, 1) ??
@@ -35,7 +36,7 @@ export function concentrationAfterMass(
   most: number,
 ): number | Failure {
   return (
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside(quantity, now, 0, most) ??
     outside(`${quantity}_mass`, mass, 0, 1_000_000) ??
     outside(`${quantity}_purity`, purity, 0.05, 1) ??

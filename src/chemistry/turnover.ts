@@ -1,15 +1,16 @@
 import type { Failure } from './failure'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /** Hours in which the pump moves the pool's volume once: volume m³ / flow m³/h. Flow 0.01 to 10 000 m³/h. */
 export function turnoverTime(volume: number, flow: number): number | Failure {
-  return outside('volume', volume, 0.001, 1_000_000) ?? outside('pump_flow', flow, 0.01, 10_000) ?? volume / flow
+  return volumeOutside(volume) ?? outside('pump_flow', flow, 0.01, 10_000) ?? volume / flow
 }
 
 /** Pool volumes that the pump moves a day: flow m³/h × hours a day / volume m³. */
 export function turnoversPerDay(volume: number, flow: number, hours: number): number | Failure {
   return (
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside('pump_flow', flow, 0, 10_000) ??
     outside('pump_hours', hours, 0, 24) ??
     (flow * hours) / volume

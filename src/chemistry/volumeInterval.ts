@@ -1,6 +1,7 @@
 import { type Failure, fail, isFailure } from './failure'
 import { outside } from './outside'
 import { volumeFromSaltRise } from './volumeFromSaltRise'
+import { volumeOutside } from './volumeOutside'
 
 export interface VolumeBasis {
   /** m³, by a meter while filling */
@@ -45,5 +46,5 @@ export function volumeInterval(basis: VolumeBasis): readonly [low: number | Fail
 }
 
 function around(quantity: string, volume: number, share: number): readonly [number, number] | Failure {
-  return outside(quantity, volume, 0.001, 1_000_000) ?? [volume * (1 - share), volume * (1 + share)]
+  return volumeOutside(volume, quantity) ?? [volume * (1 - share), volume * (1 + share)]
 }

@@ -1,5 +1,6 @@
 import type { Failure } from './failure'
 import { outside } from './outside'
+import { volumeOutside } from './volumeOutside'
 
 /**
  * Water, L/day, that left the pool together with its salt (leak, splash, backwash; evaporation takes no salt) while fresh
@@ -10,7 +11,7 @@ import { outside } from './outside'
  */
 export function waterLossFromSalt(volume: number, before: number, now: number, days: number): number | Failure {
   return (
-    outside('volume', volume, 0.001, 1_000_000) ??
+    volumeOutside(volume) ??
     outside('salt_before', before, 10, 100_000) ??
     outside('salt', now, 10, before) ??
     outside('days_between', days, 0.1, 3_650) ??

@@ -7,8 +7,8 @@ import {
   chlorineMade,
 } from '../chemistry/electrolysis'
 import type { LockedFunction, Parameter } from './define'
+import { VOLUME } from './volume'
 
-const volume: Parameter = { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 }
 const cellOutput: Parameter = { name: 'cell_output', unit: 'g/h', min: 0.01, max: 1_000_000 }
 const cellSetting: Parameter = { name: 'cell_setting', unit: '1', min: 0.01, max: 1 }
 const flow = (name: string): Parameter => ({ name, unit: 'm³/h', min: 0, max: 10_000 })
@@ -49,7 +49,7 @@ export const CELL_FUNCTIONS: readonly LockedFunction[] = [
     name: 'CELL_OUTPUT_MEASURED',
     version: 1,
     parameters: [
-      volume,
+      VOLUME,
       { name: 'free_chlorine_dusk', unit: 'mg/L as Cl2', min: 0, max: 50 },
       { name: 'free_chlorine_dawn', unit: 'mg/L as Cl2', min: 0, max: 50 },
       { name: 'dark_hours', unit: 'h', min: 1, max: 24 },
@@ -71,7 +71,7 @@ export const CELL_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'CELL_HOURS',
     version: 1,
-    parameters: [{ name: 'chlorine_demand', unit: 'mg/L/day', min: 0, max: 100 }, volume, cellOutput, cellSetting],
+    parameters: [{ name: 'chlorine_demand', unit: 'mg/L/day', min: 0, max: 100 }, VOLUME, cellOutput, cellSetting],
     result: { name: 'generator_hours', unit: 'h/day' },
     source: 'Mass balance: demand × volume / (output × setting).',
     equation: String.raw`t = \frac{D\, V}{P\, s}`,
@@ -92,7 +92,7 @@ export const CELL_FUNCTIONS: readonly LockedFunction[] = [
       { ...cellOutput, min: 0 },
       { ...cellSetting, min: 0 },
       { name: 'pump_hours', unit: 'h/day', min: 0, max: 24 },
-      volume,
+      VOLUME,
     ],
     result: { name: 'chlorine_made', unit: 'mg/L/day' },
     source: 'Mass balance: output × setting × hours a day / volume.',

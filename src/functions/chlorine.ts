@@ -8,6 +8,7 @@ import { MOLAR_MASS } from '../chemistry/molarMass'
 import { outside } from '../chemistry/outside'
 import { chlorineLeftInSun } from '../chemistry/sunLoss'
 import type { LockedFunction, Parameter } from './define'
+import { VOLUME } from './volume'
 
 const ph: Parameter = { name: 'ph', unit: 'pH', min: 5, max: 10, fitted: [6.5, 8.5] }
 const temperature: Parameter = { name: 'temperature', unit: '°C', min: 0, max: 45 }
@@ -196,7 +197,7 @@ export const CHLORINE_FUNCTIONS: readonly LockedFunction[] = [
     name: 'CYANURIC_ACID_MASS',
     version: 1,
     parameters: [
-      { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 },
+      VOLUME,
       cyanuricAcid,
       { name: 'target_cyanuric_acid', unit: 'mg/L', min: 0, max: 1_000 },
       { name: 'stabilizer_purity', unit: '1', min: 0.05, max: 1, optional: true },
@@ -243,7 +244,7 @@ export const CHLORINE_FUNCTIONS: readonly LockedFunction[] = [
     version: 1,
     parameters: [
       { name: 'bathers', unit: '1', min: 0, max: 100_000 },
-      { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 },
+      VOLUME,
       { name: 'chlorine_per_bather', unit: 'g', min: 0, max: 50 },
     ],
     result: { name: 'chlorine_demand', unit: 'mg/L as Cl2' },

@@ -10,6 +10,7 @@ import { type DilutedQuantity, dilutionPlan } from '../chemistry/dilutionPlan'
 import { type Failure, fail, isFailure } from '../chemistry/failure'
 import { outside } from '../chemistry/outside'
 import type { LockedFunction, Parameter, Value } from './define'
+import { VOLUME } from './volume'
 
 /** What dilution brings down, with the unit that each is read in. */
 const DILUTED: readonly (readonly [quantity: string, unit: string])[] = [
@@ -22,7 +23,6 @@ const DILUTED: readonly (readonly [quantity: string, unit: string])[] = [
 
 const reading = (name: string, unit = 'mg/L'): Parameter => ({ name, unit, min: 0, max: 1_000_000 })
 const fraction: Parameter = { name: 'drain_fraction', unit: '1', min: 0, max: 1 }
-const volume: Parameter = { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 }
 
 function dilution(...readings: readonly (number | undefined)[]): readonly Value[] | Failure {
   const quantities: DilutedQuantity[] = DILUTED.map(([quantity], i) => ({
@@ -125,7 +125,7 @@ export const DILUTION_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'CONTINUOUS_EXCHANGE',
     version: 1,
-    parameters: [fraction, volume],
+    parameters: [fraction, VOLUME],
     result: { name: 'continuous_exchange_volume', unit: 'm³' },
     source: 'Washout of a well mixed tank: c = c_fill + (c0 - c_fill) e^(-V/Vp).',
     equation: String.raw`V = -V_p \ln(1 - x)`,

@@ -6,13 +6,13 @@ import { shareFiltered, turnoversPerDay, turnoverTime } from '../chemistry/turno
 import { volumeFromSaltRise } from '../chemistry/volumeFromSaltRise'
 import { SALT_RISE_ERROR, volumeInterval } from '../chemistry/volumeInterval'
 import type { LockedFunction, Parameter } from './define'
+import { VOLUME } from './volume'
 
 type Maybe = number | undefined
 
 const side = (name: string): Parameter => ({ name, unit: 'm', min: 0.1, max: 500, optional: true })
 const shape: Parameter = { name: 'shape', unit: 'choice', choices: POOL_SHAPES }
 const surfaceArea: Parameter = { name: 'surface_area', unit: 'm²', min: 0.01, max: 100_000, optional: true }
-const volume: Parameter = { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 }
 const pumpFlow: Parameter = { name: 'pump_flow', unit: 'm³/h', min: 0.01, max: 10_000 }
 const saltBefore: Parameter = { name: 'salt_before', unit: 'mg/L as NaCl', min: 0, max: 100_000 }
 const salt: Parameter = { name: 'salt', unit: 'mg/L as NaCl', min: 0, max: 100_000 }
@@ -32,8 +32,8 @@ const interval =
   }
 
 const intervalParameters: readonly Parameter[] = [
-  { name: 'measured_volume', unit: 'm³', min: 0.001, max: 1_000_000, optional: true },
-  { name: 'shape_volume', unit: 'm³', min: 0.001, max: 1_000_000, optional: true },
+  { ...VOLUME, name: 'measured_volume', optional: true },
+  { ...VOLUME, name: 'shape_volume', optional: true },
   { ...saltAdded, optional: true },
   { ...saltBefore, optional: true },
   { ...salt, optional: true },
@@ -205,7 +205,7 @@ export const POOL_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'TURNOVER_TIME',
     version: 1,
-    parameters: [volume, pumpFlow],
+    parameters: [VOLUME, pumpFlow],
     result: { name: 'turnover_time', unit: 'h' },
     source: 'Definition: volume / flow.',
     equation: String.raw`t = \frac{V}{Q}`,
@@ -215,7 +215,7 @@ export const POOL_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'TURNOVERS_PER_DAY',
     version: 1,
-    parameters: [volume, { ...pumpFlow, min: 0 }, { name: 'pump_hours', unit: 'h/day', min: 0, max: 24 }],
+    parameters: [VOLUME, { ...pumpFlow, min: 0 }, { name: 'pump_hours', unit: 'h/day', min: 0, max: 24 }],
     result: { name: 'turnovers_per_day', unit: '1/day' },
     source: 'Definition: flow × hours a day / volume.',
     equation: String.raw`n = \frac{Q \, t_{day}}{V}`,

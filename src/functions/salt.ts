@@ -11,8 +11,8 @@ import {
 import { potassiumChlorideForSalt, saltFromChloride } from '../chemistry/saltFromChloride'
 import { waterLossFromSalt } from '../chemistry/waterLoss'
 import type { LockedFunction, Parameter } from './define'
+import { VOLUME } from './volume'
 
-const volume: Parameter = { name: 'volume', unit: 'm³', min: 0.001, max: 1_000_000 }
 const saltOf = (name: string, min = 0): Parameter => ({ name, unit: 'mg/L as NaCl', min, max: 100_000 })
 const purity: Parameter = { name: 'salt_purity', unit: '1', min: 0.05, max: 1, optional: true }
 
@@ -24,7 +24,7 @@ export const SALT_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'SALT_MASS',
     version: 1,
-    parameters: [volume, saltOf('salt'), saltOf('target_salt'), purity],
+    parameters: [VOLUME, saltOf('salt'), saltOf('target_salt'), purity],
     result: { name: 'salt_mass', unit: 'kg' },
     source: 'Mass balance: 1000 mg/L in 1 m³ is 1 kg.',
     equation: String.raw`m = \frac{\max(0,\, c_{target} - c)\, V}{p}`,
@@ -43,7 +43,7 @@ export const SALT_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'SALT_AFTER_MASS',
     version: 1,
-    parameters: [volume, saltOf('salt'), { name: 'salt_mass', unit: 'kg', min: 0, max: 1_000_000 }, purity],
+    parameters: [VOLUME, saltOf('salt'), { name: 'salt_mass', unit: 'kg', min: 0, max: 1_000_000 }, purity],
     result: { name: 'salt', unit: 'mg/L as NaCl' },
     source: 'Mass balance: 1 kg in 1 m³ is 1000 mg/L.',
     equation: String.raw`c_1 = c_0 + \frac{m\, p}{V}`,
@@ -170,7 +170,7 @@ export const SALT_FUNCTIONS: readonly LockedFunction[] = [
     name: 'WATER_LOSS_FROM_SALT',
     version: 1,
     parameters: [
-      volume,
+      VOLUME,
       saltOf('salt_before', 10),
       saltOf('salt', 10),
       { name: 'days_between', unit: 'day', min: 0.1, max: 3_650 },

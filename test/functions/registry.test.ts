@@ -1,3 +1,4 @@
+import temml from 'temml'
 import { describe, expect, test } from 'vitest'
 import { type Failure, isFailure } from '../../src/chemistry/failure'
 import { type Check, isSolve, type LockedFunction, type Parameter, type Value } from '../../src/functions/define'
@@ -21,6 +22,14 @@ function isNumber({ unit }: Parameter): boolean {
   return unit !== 'choice' && unit !== 'truth'
 }
 
+function isTex(equation: string): boolean {
+  try {
+    return temml.renderToString(equation, { throwOnError: true }).startsWith('<math')
+  } catch {
+    return false
+  }
+}
+
 function knownUnit(code: string): boolean {
   return code === 'truth' || code === 'choice' || isUnit(code)
 }
@@ -32,7 +41,7 @@ function gaps(f: LockedFunction): string[] {
   const need = (there: unknown, what: string) => there || lacking.push(what)
   need(Number.isInteger(f.version) && f.version >= 1, 'version')
   need(f.source.length > 10, 'source')
-  need(f.equation.length > 2, 'equation')
+  need(f.equation.length > 2 && isTex(f.equation), 'equation that can be set')
   need(hasWords(`function.${f.name}.says`), 'words')
   need(f.checks.length > 0 && f.checks.every((c) => c.where.length > 5), 'check with a source')
   for (const o of outputs) need(knownUnit(o.unit), `unit of ${o.name}`)
