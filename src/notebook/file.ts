@@ -26,7 +26,7 @@ export function toFile(notebook: Notebook): string {
     worksheets,
     computedWith: sorted(notebook.computedWith),
   }
-  return `${JSON.stringify(file, null, 1)}\n`
+  return `${JSON.stringify(file, null, 2)}\n`
 }
 
 /**
