@@ -1,5 +1,6 @@
 import { CELL_FUNCTIONS } from './cell'
 import { CHLORINE_FUNCTIONS } from './chlorine'
+import { CHLORINE_USE_FUNCTIONS } from './chlorine-use'
 import type { LockedFunction } from './define'
 import { DILUTION_FUNCTIONS } from './dilution'
 import { EVAPORATION_FUNCTIONS } from './evaporation'
@@ -16,6 +17,7 @@ export const LOCKED: readonly LockedFunction[] = [
   ...WATER_FUNCTIONS,
   ...INDEX_TABLE_FUNCTIONS,
   ...CHLORINE_FUNCTIONS,
+  ...CHLORINE_USE_FUNCTIONS,
   ...CELL_FUNCTIONS,
   ...DILUTION_FUNCTIONS,
 ]
