@@ -63,13 +63,13 @@ export function readDate(cell: string, order: DateOrder | null): DateReading {
   return serial(text)
 }
 
-/** The orders that a date allows; null where it is no date of three numbers, or its order is not in question. */
+/** The orders that a date allows; null where it is no date of three numbers, or its order makes no difference. */
 export function ordersOf(cell: string): readonly DateOrder[] | null {
   const text = cell.trim()
   const parts = ISO.test(text) ? null : NUMBERS.exec(text)
   if (parts === null) return null
   const [, a = '', , b = '', c = ''] = parts
-  if (a.length > 2) return ['ymd']
+  if (a.length > 2 || (a === b && c.length > 2)) return null
   if (c.length === 3) return []
   const possible = (['dmy', 'mdy', 'ymd'] as const).filter((order) => {
     if (order === 'ymd' && c.length > 2) return false
@@ -95,8 +95,8 @@ export function withTime(iso: string, cell: string): DateReading {
 
 function numeric(parts: RegExpExecArray, order: DateOrder | null): DateReading {
   const [text, a = '', mark, b = '', c = '', rest = ''] = parts
-  const possible = ordersOf(text)
-  if (possible === null || possible.length === 0) return NOT_A_DATE
+  const possible = ordersOf(text) ?? [a.length > 2 ? 'ymd' : 'dmy']
+  if (possible.length === 0) return NOT_A_DATE
   let chosen = order
   if (a.length > 2) chosen = 'ymd'
   else if (chosen === null || (chosen === 'ymd' && c.length > 2)) {

@@ -8,7 +8,7 @@ import type { Column, Understanding } from './understanding'
 
 /**
  * Columns most of whose readings are unlikely for the quantity in the unit that was matched: "calcium 7.4? this column
- * looks like pH". Code `looks_wrong`; facts `heading`, `quantity`, `unit`, `median` in that unit as read, and `looks_like`: a
+ * looks like pH". Code `lab_looks_wrong`; facts `heading`, `quantity`, `unit`, `median` in that unit as read, and `looks_like`: a
  * quantity's name, a unit's code, or empty.
  */
 export function doubtsOf(
@@ -36,6 +36,8 @@ export function doubtsOf(
       !phIsThere && ph?.plausible !== undefined && share(values, { code: 'pH', times: 1 }, ph, ph.plausible) > 0.9
     const median = [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
     const facts = { heading: column.heading, quantity: one.name, unit: unit.code, median }
-    return [problem('looks_wrong', [column.heading], { ...facts, looks_like: likePh ? 'ph' : (likeUnit?.code ?? '') })]
+    return [
+      problem('lab_looks_wrong', [column.heading], { ...facts, looks_like: likePh ? 'ph' : (likeUnit?.code ?? '') }),
+    ]
   })
 }

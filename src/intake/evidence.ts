@@ -14,16 +14,18 @@ export interface Cells {
   readonly texts: readonly string[]
 }
 
-/** A mark shown by fewer cells than this is a slip of single cells, which are then refused, and no second habit of the file. */
+/** A habit shown by fewer cells than this is a slip of single cells, which are then refused, and no second habit of the file. */
 const SLIPS = 0.1
 
 /**
  * Decides the decimal mark for a whole file from the cells that leave no doubt. Where none does, a reading that would be
- * impossible with the mark as a thousands mark decides (a pH of 7412).
+ * impossible with the mark as a thousands mark decides (a pH of 7412); and in a file that is cut by commas a point is a
+ * decimal point.
  */
-export function decimalEvidence(columns: readonly Cells[]): DecimalEvidence {
+export function decimalEvidence(columns: readonly Cells[], delimiter: string): DecimalEvidence {
   const shown: Record<DecimalMark, number> = { '.': 0, ',': 0 }
   let open = false
+  let pointed = false
   for (const { known, unit, texts } of columns) {
     if (known.choices !== undefined) continue
     for (const text of texts) {
@@ -31,13 +33,16 @@ export function decimalEvidence(columns: readonly Cells[]): DecimalEvidence {
       const mark = written === null ? null : decimalMark(written)
       if (written === null || mark === null) continue
       if (mark !== 'ambiguous') shown[mark]++
-      else if (unit !== null && impossible(written.replace(/[.,]/g, ''), known, unit))
+      else if (unit !== null && impossible(written.replace(/[.,]/g, ''), known, unit)) {
         shown[written.includes(',') ? ',' : '.']++
+      } else if (delimiter === ',' && written.includes('.')) pointed = true
       else open = true
     }
   }
   const [most, least]: readonly DecimalMark[] = shown['.'] >= shown[','] ? ['.', ','] : [',', '.']
-  if (most === undefined || least === undefined || shown[most] === 0) return open ? 'ambiguous' : 'none'
+  if (most === undefined || least === undefined || shown[most] === 0) {
+    return open ? 'ambiguous' : pointed ? '.' : 'none'
+  }
   return shown[least] <= SLIPS * shown[most] ? most : 'mixed'
 }
 
@@ -46,17 +51,26 @@ function impossible(digits: string, known: Known, unit: LabUnit): boolean {
   return isProblem(value) || (known.accept !== undefined && (value < known.accept[0] || value > known.accept[1]))
 }
 
-/** The orders that every date of the file allows: one decides, several are open, none contradict each other. */
+/**
+ * The orders of day and month that the file's dates leave open: one where dates decide it, several where all can be read
+ * either way, none where they contradict each other; null where no date is in question.
+ */
 export function dateEvidence(texts: readonly string[]): readonly DateOrder[] | null {
-  let left: readonly DateOrder[] | null = null
+  const decided = new Map<DateOrder, number>()
+  const open = new Set<DateOrder>()
   let dotted = true
   for (const text of texts) {
     const orders = ordersOf(text)
-    if (orders === null || orders.length === 0) continue
+    const [only] = orders ?? []
+    if (orders === null || only === undefined) continue
     dotted &&= /^\d{1,2}\./.test(text.trim())
-    left = left === null ? orders : left.filter((order) => orders.includes(order))
+    if (orders.length === 1) decided.set(only, (decided.get(only) ?? 0) + 1)
+    else for (const order of orders) open.add(order)
   }
-  return dotted && left?.includes('dmy') ? ['dmy'] : left
+  const [first, second] = [...decided].sort(([, a], [, b]) => b - a)
+  if (first !== undefined) return second === undefined || second[1] <= SLIPS * first[1] ? [first[0]] : []
+  if (open.size === 0) return null
+  return dotted ? ['dmy'] : [...open]
 }
 
 /**

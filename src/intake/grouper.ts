@@ -1,4 +1,4 @@
-import { problem } from '../words/problem'
+import { cellProblem } from './cellProblem'
 import type { LabSample, RowOutcome } from './outcome'
 import type { LabReading } from './reading'
 import type { CsvRecord } from './records'
@@ -125,7 +125,7 @@ export function createGrouper(understanding: Understanding): Grouper {
     },
     part(record, key, head, quantity, reading) {
       if (closed.has(key)) {
-        return [refuse(record, problem('late_row', [], { row: record.row, sample: head.name, most }))]
+        return [refuse(record, cellProblem('lab_late_row', record.row, '', head.name, { most }))]
       }
       const before = open.get(key)
       const one = before ?? opened(record, key, head, null)

@@ -75,12 +75,10 @@ function named(tokens: readonly string[]): Heading | null {
 type Named = Pick<Heading, 'meaning' | 'confidence' | 'why'>
 
 function meant(name: string): Named | null {
-  const lookalike = LOOKALIKE.get(name)
+  const lookalike = LOOKALIKES.get(inOrder(name))
   if (lookalike !== undefined) return { meaning: null, confidence: 0, why: [because(lookalike)] }
-  const direct = MEANINGS.get(name)
+  const direct = MEANINGS.get(name) ?? BY_WORDS.get(inOrder(name))
   if (direct !== undefined) return sure(direct, 0.95, 'known_spelling', name)
-  const umlauts = FOLDED.get(folded(name))
-  if (umlauts !== undefined) return sure(umlauts, 0.95, 'known_spelling', name)
   const core = name.split(' ').filter((word) => !BESIDE_THE_POINT.has(word) && !/^\d{1,2}$/.test(word))
   const less = core.join(' ')
   if (less !== name && less !== '') {
@@ -94,7 +92,13 @@ function meant(name: string): Named | null {
   return null
 }
 
-const FOLDED: ReadonlyMap<string, Meaning> = new Map([...MEANINGS].map(([name, meaning]) => [folded(name), meaning]))
+/** The words of a name in one order, umlauts written either way: `Chlor, frei` and `freies Chlor` differ, `Cl frei` and `frei Cl` don't. */
+function inOrder(name: string): string {
+  return folded(name).split(' ').sort().join(' ')
+}
+
+const BY_WORDS: ReadonlyMap<string, Meaning> = new Map([...MEANINGS].map(([name, meaning]) => [inOrder(name), meaning]))
+const LOOKALIKES: ReadonlyMap<string, string> = new Map([...LOOKALIKE].map(([name, why]) => [inOrder(name), why]))
 
 function sure(meaning: Meaning, confidence: number, code: string, spelled: string): Named {
   const open = meaning.quantities.length > 1

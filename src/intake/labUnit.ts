@@ -1,5 +1,7 @@
 import { readUnit } from '../units/readUnit'
+import { BASIS_SPELLINGS } from '../units/spellings'
 import { toCanonical } from '../units/toCanonical'
+import { unit } from '../units/unit'
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Known } from './known'
 
@@ -67,8 +69,17 @@ export function labUnit(text: string, known: Known, at: number | null = null): L
   const small = plain.toLowerCase().replace(/μ/g, 'µ')
   const [written, times] = MULTIPLES[small] ?? [ALIKE[small] !== undefined ? wordFor(small, known) : plain, 1]
   const code = readUnit(written, known.unit, { profile: 'metric', quantity: known.name })
-  if (isProblem(code)) return code
-  return { code, times: times * correction }
+  if (!isProblem(code)) return { code, times: times * correction }
+  return countedAlready(plain, known) ?? code
+}
+
+/** `meq/L as CaCO3`: hardness and alkalinity by their charge are counted as CaCO3 without saying so. */
+function countedAlready(text: string, known: Known): LabUnit | null {
+  const [, measure = '', formula = ''] = /^(.+?)\s+as\s+(\S+)$/i.exec(text) ?? []
+  const code = measure === '' ? '' : readUnit(measure, known.unit, { profile: 'metric', quantity: known.name })
+  if (isProblem(code) || code === '' || code.includes(' as ')) return null
+  const basis = unit(code)?.basis ?? null
+  return basis !== null && basis === BASIS_SPELLINGS.get(formula.toLowerCase()) ? { code, times: 1 } : null
 }
 
 /** `None` and a dash are the unit of pH alone. */

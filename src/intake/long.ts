@@ -1,5 +1,6 @@
-import { isProblem, problem } from '../words/problem'
+import { isProblem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
+import { cellProblem } from './cellProblem'
 import { createGrouper } from './grouper'
 import type { RowOutcome } from './outcome'
 import { qualified, resultText } from './qualifier'
@@ -53,11 +54,9 @@ export function longReader(understanding: Understanding): RowReader {
     const heading = cellAt(cells, at.analyte)
     const result = resultOf(cells)
     if (heading === at.analyte?.heading) return skip('header_again')
-    if (result === null) return [refuse(record, problem('unknown_qualifier', [], { row, found: qualifiers(cells) }))]
+    if (result === null) return [refuse(record, cellProblem('lab_unknown_qualifier', row, heading, qualifiers(cells)))]
     if (heading === '') {
-      return result === ''
-        ? skip('nothing_measured')
-        : [refuse(record, problem('no_analyte', [], { row, found: result }))]
+      return result === '' ? skip('nothing_measured') : [refuse(record, cellProblem('lab_no_analyte', row, '', result))]
     }
     const date = dateOf(record, understanding, dates)
     if (isProblem(date)) return [refuse(record, date)]
@@ -71,9 +70,9 @@ export function longReader(understanding: Understanding): RowReader {
       return skip('other_analyte')
     }
     if (analyte.kind === 'unanswered') {
-      return [refuse(record, problem('unanswered', [], { row, column: heading, choices: analyte.choices }))]
+      return [refuse(record, cellProblem('lab_unanswered', row, heading, result, { choices: analyte.choices }))]
     }
-    const reading = analyte.read(result, { row, column: heading })
+    const reading = analyte.read(result, row, heading)
     if (reading === null) return skip('nothing_measured')
     if (isProblem(reading)) return [refuse(record, reading)]
     return grouper.part(record, key, head, analyte.quantity, reading)

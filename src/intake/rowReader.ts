@@ -1,4 +1,5 @@
-import { type Problem, problem } from '../words/problem'
+import type { Problem } from '../words/problem'
+import { cellProblem } from './cellProblem'
 import { readDate, withTime } from './dates'
 import type { RowOutcome } from './outcome'
 import { type CellReader, createCellReader } from './reading'
@@ -41,15 +42,15 @@ export function cellAt(cells: readonly string[], column: Column | undefined): st
 export function dateOf(record: CsvRecord, understanding: Understanding, columns: DateColumns): string | Problem {
   const text = cellAt(record.cells, columns.date)
   const refused = (found: string, column: Column | undefined, code: string) =>
-    problem(code, [], { row: record.row, column: column?.heading ?? '', found: found.slice(0, 60) })
+    cellProblem(code, record.row, column?.heading ?? '', found)
   if (text === '') return ''
   const date = readDate(text, understanding.dates)
   if (date.kind === 'missing') return ''
-  if (date.kind === 'unreadable') return refused(text, columns.date, date.why)
+  if (date.kind === 'unreadable') return refused(text, columns.date, `lab_${date.why}`)
   const clock = cellAt(record.cells, columns.time)
   if (clock === '') return date.iso
   const timed = withTime(date.iso, clock)
-  return timed.kind === 'date' ? timed.iso : refused(clock, columns.time, 'not_a_time')
+  return timed.kind === 'date' ? timed.iso : refused(clock, columns.time, 'lab_not_a_time')
 }
 
 export interface DateColumns {
@@ -72,16 +73,11 @@ export function refuse(record: CsvRecord, ...problems: readonly Problem[]): RowO
 /** What is wrong with a record before its cells are read: quotes that do not pair up, more cells than the header has. */
 export function malformed(record: CsvRecord, width: number): Problem | null {
   if (record.broken === true) {
-    return problem('broken_quotes', [], { row: record.row, found: (record.cells[0] ?? '').slice(0, 60) })
+    return cellProblem('lab_broken_quotes', record.row, '', record.cells[0] ?? '')
   }
   const extra = record.cells.slice(width).find((cell) => cell.trim() !== '')
   if (extra === undefined) return null
-  return problem('too_many_cells', [], {
-    row: record.row,
-    cells: record.cells.length,
-    most: width,
-    found: extra.trim().slice(0, 60),
-  })
+  return cellProblem('lab_too_many_cells', record.row, '', extra, { cells: record.cells.length, most: width })
 }
 
 /** The last row above the data. */

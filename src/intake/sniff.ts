@@ -1,6 +1,7 @@
 import { problem } from '../words/problem'
+import { answerProblems } from './answerProblems'
 import { type Matched, matchColumn } from './columns'
-import { createDecoder, findEncoding } from './decode'
+import { createDecoder, type Encoding, findEncoding } from './decode'
 import { findDialect } from './dialect'
 import { doubtsOf } from './doubts'
 import { dateEvidence, decimalEvidence, unitByReadings } from './evidence'
@@ -49,15 +50,15 @@ export function sniff(
     known,
     answers,
   }
-  const text = typeof head === 'string' ? head : createDecoder(encoding).push(head)
-  if (text.trim() === '') return { ...nothing, problems: [problem('empty_file')] }
+  const text = typeof head === 'string' ? head : decoded(head, encoding, whole)
+  if (text.trim() === '') return { ...nothing, problems: [problem('lab_empty_file')] }
   if (text.includes('\0') || NOT_TABLES.some((start) => text.trimStart().toLowerCase().startsWith(start))) {
-    return { ...nothing, problems: [problem('not_a_table')] }
+    return { ...nothing, problems: [problem('lab_not_a_table')] }
   }
   const byName = new Map(known.map((one) => [one.name, one]))
   const { delimiter, records, table } = findDialect(text, createLookup(byName), whole, answers.delimiter)
   const first = { ...nothing, delimiter, preview: records.slice(0, PREVIEW_ROWS) }
-  if (table === null) return { ...first, problems: [problem('no_header')] }
+  if (table === null) return { ...first, problems: [problem('lab_no_header')] }
   return understood(first, table, rawColumns(records, table), byName, records)
 }
 
@@ -78,7 +79,7 @@ function understood(
     const one = known.get(column.quantity ?? '')
     return one === undefined ? [] : [{ known: one, unit: column.unit, texts }]
   })
-  const marks = answers.decimal ?? decimalEvidence(cells)
+  const marks = answers.decimal ?? decimalEvidence(cells, base.delimiter)
   const decimal = marks === '.' || marks === ',' ? marks : null
   const questions: Question[] = []
   if (marks === 'mixed' || marks === 'ambiguous') {
@@ -116,7 +117,17 @@ function understood(
     ),
     preview: records.slice(table.shape === 'transposed' ? table.header : under, under + PREVIEW_ROWS),
   }
-  return { ...answer, doubts: doubtsOf(settled, raw, known, decimal) }
+  return {
+    ...answer,
+    problems: answerProblems(answers, settled, known),
+    doubts: doubtsOf(settled, raw, known, decimal),
+  }
+}
+
+function decoded(head: Uint8Array, encoding: Encoding, whole: boolean): string {
+  const decoder = createDecoder(encoding)
+  const text = decoder.push(head)
+  return whole ? text + decoder.end() : text
 }
 
 type Tried = Matched & { readonly raw: RawColumn }

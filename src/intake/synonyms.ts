@@ -32,7 +32,7 @@ const ENTRIES: readonly Entry[] = [
   ['air_temperature', 'air temp|lufttemperatur|temperature de l air|temperature air|temperatura del aire'],
   [
     'free_chlorine',
-    'free chlorine|free cl|free cl2|fcl|fc|fac|free available chlorine|chlorine free|cl2 free|free avail cl|residual free chlorine|free residual chlorine|freies chlor|chlor frei|freies cl2|freies cl|chlore libre|chlore libre actif|cl2 libre|cloro libre|cloro libre residual|chlorine free available|chlorine residual free',
+    'free chlorine|free cl|free cl2|fcl|fc|fac|free available chlorine|chlorine free|cl2 free|free avail cl|residual free chlorine|free residual chlorine|freies chlor|chlor frei|frei chlor|frei cl|frei cl2|freies cl2|freies cl|chlore libre|chlore libre actif|cl2 libre|cloro libre|cloro libre residual|chlorine free available|chlorine residual free',
   ],
   [
     'total_chlorine',

@@ -1,5 +1,6 @@
-import { isProblem, type Problem, problem } from '../words/problem'
+import { isProblem, type Problem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
+import { cellProblem } from './cellProblem'
 import { readDate } from './dates'
 import type { LabSample, RowOutcome } from './outcome'
 import type { LabReading } from './reading'
@@ -26,23 +27,21 @@ export function transposedReader(understanding: Understanding): RowReader {
     let [name, date] = ['', '']
     for (const line of lines) {
       const text = (line.record.cells[index] ?? '').trim()
-      const place = { row: line.record.row, column: line.heading }
+      const place = name === '' ? line.heading : `${name}, ${line.heading}`
       if (line.record.broken === true)
-        problems.push(
-          problem('broken_quotes', [], { row: place.row, found: (line.record.cells[0] ?? '').slice(0, 60) }),
-        )
+        problems.push(cellProblem('lab_broken_quotes', line.record.row, '', line.record.cells[0] ?? ''))
       else if (line.kind === 'name') name = text
       else if (line.kind === 'date') {
         const found = readDate(text, understanding.dates)
         if (found.kind === 'date') date = found.iso
-        if (found.kind === 'unreadable') problems.push(problem(found.why, [], { ...place, found: text.slice(0, 60) }))
+        if (found.kind === 'unreadable') problems.push(cellProblem(`lab_${found.why}`, line.record.row, place, text))
       } else if (text !== '') {
         const { analyte } = line
         if (analyte.kind === 'other') notes[line.heading] = text
         else if (analyte.kind === 'unanswered')
-          problems.push(problem('unanswered', [], { ...place, choices: analyte.choices }))
+          problems.push(cellProblem('lab_unanswered', line.record.row, place, text, { choices: analyte.choices }))
         else {
-          const reading = analyte.read(text, place)
+          const reading = analyte.read(text, line.record.row, place)
           if (isProblem(reading)) problems.push(reading)
           else if (reading !== null && readings[analyte.quantity] === undefined) readings[analyte.quantity] = reading
         }

@@ -41,7 +41,7 @@ export function wideReader(understanding: Understanding): RowReader {
     for (const { column, quantity, read: reader } of columns) {
       const text = cells[column.index]
       if (text === undefined || text === '') continue
-      const reading = reader(text, { row, column: column.heading })
+      const reading = reader(text, row, column.heading)
       if (reading === null) continue
       filled++
       if (isProblem(reading)) {

@@ -4,6 +4,7 @@ import { notices } from './notices'
 import { page } from './page'
 import { problems } from './problems'
 import { problemsFunctions } from './problems-functions'
+import { problemsIntake } from './problems-intake'
 import { problemsNotebook } from './problems-notebook'
 import { problemsUnits } from './problems-units'
 import { problemsWorksheet } from './problems-worksheet'
@@ -19,6 +20,7 @@ export const en = {
   ...page,
   ...problems,
   ...problemsFunctions,
+  ...problemsIntake,
   ...problemsNotebook,
   ...problemsUnits,
   ...problemsWorksheet,
