@@ -3,15 +3,14 @@ import { isProblem, type Problem, problem } from '../words/problem'
 import type { Catalog, Check, Quantity, SolveBlock } from './catalog'
 import type { Row } from './definition'
 import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
-import type { Expression, Formula } from './formula'
+import type { Formula } from './formula'
 import { formulaProblems, type Scope } from './formulaProblems'
-import { nameKey } from './nameKey'
 import { parseFormula } from './parse'
 import { type Path, type Placed, place } from './place'
+import { readsOf } from './readsOf'
 import { rowProblems } from './rowProblems'
 import { solveBlock } from './solveBlock'
 import type { Source } from './source'
-import { visit } from './visit'
 
 /**
  * All definitions as one graph. Names are shared by all worksheets, so the catalog is made anew when one comes or goes.
@@ -153,18 +152,6 @@ function formulasOf(
     return formula ? [{ notice, when: formula }] : []
   })
   return { formula: read(row.formula, [...path, 'formula']), checks }
-}
-
-/** The quantities that a formula reads; behind a solve's output stand the solve's inputs. */
-function readsOf(tree: Expression, solves: ReadonlyMap<string, SolveBlock>): string[] {
-  const reads = new Set<string>()
-  visit(tree, (node) => {
-    if (node.kind !== 'name') return
-    const key = nameKey(node)
-    if (key === node.name) reads.add(key)
-    else for (const input of solves.get(node.of ?? '')?.inputs ?? []) if (input !== undefined) reads.add(input)
-  })
-  return [...reads]
 }
 
 function standInProblems(row: Row, reads: readonly string[], path: Path): Problem[] {

@@ -1,4 +1,4 @@
-/** Longest chain of formulas that read one another; every walk along the graph relies on it. */
+/** Longest chain of formulas that read one another, so that no walk along the graph can overflow the stack. */
 export const LONGEST_CHAIN = 200
 
 export interface DependencyOrder {

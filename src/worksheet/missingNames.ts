@@ -2,6 +2,7 @@ import type { Catalog } from './catalog'
 import type { NameNode } from './compile'
 import type { Expression } from './formula'
 import { isScenario, nameKey } from './nameKey'
+import { readsOf } from './readsOf'
 
 /** How a quantity stands in one scenario. */
 export type Standing =
@@ -25,28 +26,45 @@ export function missingNames(
   standing: (quantity: string) => Standing,
 ): readonly string[] {
   const found = new Map<string, readonly string[]>()
-
-  const ofQuantity = (name: string): readonly string[] => {
-    const known = found.get(name)
-    if (known) return known
-    found.set(name, [])
-    const names = searched(name)
-    found.set(name, names)
-    return names
+  const states = new Map<string, Standing>()
+  const stateOf = (name: string): Standing => {
+    const known = states.get(name) ?? standing(name)
+    states.set(name, known)
+    return known
   }
+  const readBy = (name: string): readonly string[] => {
+    const state = stateOf(name)
+    const row = catalog.quantities.get(name)
+    if (typeof state === 'string' || !row) return []
+    const reads = state.tree ? readsOf(state.tree, catalog.solves) : row.reads
+    return catalog.quantities.has(state.waits) ? [...reads, state.waits] : reads
+  }
+
+  /** Each after all that it reads, with a list instead of recursion: a chain of formulas can be long. */
+  const search = (top: string) => {
+    const open = [top]
+    const begun = new Set<string>()
+    for (let name = open.at(-1); name !== undefined; name = open.at(-1)) {
+      const reads = begun.has(name) ? [] : readBy(name).filter((other) => other !== name && !begun.has(other))
+      begun.add(name)
+      if (reads.length > 0) open.push(...reads)
+      else {
+        if (!found.has(name)) found.set(name, searched(name))
+        open.pop()
+      }
+    }
+  }
+  const ofQuantity = (name: string): readonly string[] => found.get(name) ?? []
   const searched = (name: string): readonly string[] => {
-    const state = standing(name)
+    const state = stateOf(name)
     if (typeof state === 'string') return []
     const tree = state.tree ?? catalog.quantities.get(name)?.formula?.tree
     if (!tree) return [name]
     const names = ofTree(tree)
     if (names.length > 0 || state.waits === '') return names
-    return state.waits === name || !catalog.quantities.has(state.waits) ? [state.waits] : waited(state.waits)
-  }
-  /** A function that can do without a reading in general may still ask for it here, as a round pool for its diameter. */
-  const waited = (name: string) => {
-    const names = ofQuantity(name)
-    return names.length > 0 ? names : [name]
+    // A function that mostly does without a reading may ask for it here, as a round pool for its diameter.
+    const asked = ofQuantity(state.waits)
+    return asked.length > 0 ? asked : [state.waits]
   }
 
   const ofTree = (e: Expression): readonly string[] => {
@@ -56,7 +74,7 @@ export function missingNames(
       case 'unary':
         return ofTree(e.operand)
       case 'binary':
-        return together([e.left, e.right])
+        return together(operands(e))
       case 'call':
         return ofCall(e.function, e.arguments)
       default:
@@ -85,7 +103,16 @@ export function missingNames(
   }
   const together = (trees: readonly Expression[]): readonly string[] => unique(trees.flatMap(ofTree))
 
+  search(quantity)
   return ofQuantity(quantity)
+}
+
+/** Of operators in a row, `a + b + c`, without recursion down their left side. */
+function operands(e: Extract<Expression, { kind: 'binary' }>): readonly Expression[] {
+  const rights: Expression[] = []
+  let left: Expression = e
+  for (; left.kind === 'binary'; left = left.left) rights.push(left.right)
+  return [left, ...rights.reverse()]
 }
 
 /** Their first argument decides which of the others is looked at. */

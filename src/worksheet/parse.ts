@@ -1,5 +1,5 @@
 import type { SyntaxNode, Tree } from '@lezer/common'
-import { isProblem, type Problem, problem } from '../words/problem'
+import { type Problem, problem } from '../words/problem'
 import type { Expression, Formula } from './formula'
 import { parser } from './formula.grammar'
 
@@ -27,10 +27,6 @@ export function parseFormula(text: string, path: Problem['path'] = []): Formula 
   if (wrong) return wrong
   if (!root) return problem('formula_empty', path)
   return { text, tree: expression(root, body) }
-}
-
-export function isFormula(x: Formula | Problem): x is Formula {
-  return !isProblem(x)
 }
 
 /** The sign is blanked rather than cut, so that places stay offsets into what was typed. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { isProblem } from '../../src/words/problem'
 import { buildCatalog, isCatalog } from '../../src/worksheet/buildCatalog'
 import { missingNames, type Standing } from '../../src/worksheet/missingNames'
-import { isFormula, parseFormula } from '../../src/worksheet/parse'
+import { parseFormula } from '../../src/worksheet/parse'
 import { choice, computed, definition, input, own, registry } from './definitions'
 
 const sheet = definition(
@@ -69,7 +70,7 @@ describe('names every reading that is waited for', () => {
 
   test('of the formula that was entered in a cell', () => {
     const formula = parseFormula('= c * d')
-    const tree = isFormula(formula) ? formula.tree : undefined
+    const tree = isProblem(formula) ? undefined : formula.tree
     expect(waits('b', 'c d', { b: { waits: '', ...(tree ? { tree } : {}) } })).toEqual(['c', 'd'])
   })
 })
