@@ -41,7 +41,7 @@ describe.each(files)('%s', (file) => {
     for (const [name, { entered, unit, canonical }] of values) {
       const read = parseEntry(entered, catalog.quantities.get(name)?.row.unit ?? '', {
         profile: notebook.profile,
-        unit,
+        displayed: unit,
       })
       expect(read, name).toEqual({ entered, unit, canonical })
     }
