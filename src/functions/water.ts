@@ -9,6 +9,7 @@ import { waterAgainstAir } from '../chemistry/waterAgainstAir'
 import { waterAtPh } from '../chemistry/waterAtPh'
 import { waterForIndex } from '../chemistry/waterForIndex'
 import type { LockedFunction, Solve } from './define'
+import { SATURATION_FUNCTIONS } from './saturation'
 import {
   PER_CALCIUM,
   PER_EQUIVALENT,
@@ -222,4 +223,4 @@ function chilled(readings: WaterReadings, temperature: number): WaterReadings {
   return [first, temperature, ...rest]
 }
 
-export const WATER_FUNCTIONS: readonly LockedFunction[] = [WATER, WATER_EQUILIBRIA]
+export const WATER_FUNCTIONS: readonly LockedFunction[] = [WATER, WATER_EQUILIBRIA, ...SATURATION_FUNCTIONS]

@@ -12,6 +12,54 @@ const READINGS = {
   free_chlorine: 'Free chlorine in the bottle. Over 10 mg/L the alkalinity reading is not used.',
   alkalinity_bottle:
     'What became of the chlorine in the alkalinity bottle: not counted (plain), counted, or taken away with thiosulfate.',
+
+  'function.PH_SATURATION.says':
+    'The pH at which this calcium and carbonate alkalinity are just saturated with calcite, by Standard Methods 2330 B.',
+  'function.PH_SATURATION.ph': 'pH of the water; it splits bicarbonate from carbonate.',
+  'function.PH_SATURATION.temperature': 'Temperature of the water.',
+  'function.PH_SATURATION.carbonate_alkalinity': 'Carbonate alkalinity, not the whole of the titration.',
+  'function.PH_SATURATION.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.PH_SATURATION.ionic_strength': 'Ionic strength from the ions, not from dissolved solids.',
+
+  'function.LANGELIER_INDEX.says':
+    'pH less the saturation pH: over 0 the water can lay down calcite, under 0 it can dissolve it. The third decimal means nothing.',
+  'function.LANGELIER_INDEX.ph': 'pH of the water.',
+  'function.LANGELIER_INDEX.temperature': 'Temperature of the water.',
+  'function.LANGELIER_INDEX.carbonate_alkalinity': 'Carbonate alkalinity, not the whole of the titration.',
+  'function.LANGELIER_INDEX.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.LANGELIER_INDEX.ionic_strength': 'Ionic strength from the ions, not from dissolved solids.',
+
+  'function.CARBONATE_ALKALINITY.says':
+    'The part of a titrated alkalinity that is bicarbonate and carbonate: less what cyanurate, borate and hydroxide give up on the way to pH 4.5. At a known ionic strength, without ion pairs.',
+  'function.CARBONATE_ALKALINITY.ph': 'pH of the sample.',
+  'function.CARBONATE_ALKALINITY.temperature': 'Temperature of the pool.',
+  'function.CARBONATE_ALKALINITY.total_alkalinity': 'Alkalinity by titration to pH 4.5.',
+  'function.CARBONATE_ALKALINITY.cyanuric_acid': 'Cyanuric acid.',
+  'function.CARBONATE_ALKALINITY.borate': 'Borate as boron.',
+  'function.CARBONATE_ALKALINITY.ionic_strength': 'Ionic strength from the ions.',
+
+  'function.RYZNAR_INDEX.says': 'Twice the saturation pH less the pH: about 6 to 7 is balanced, lower lays down scale.',
+  'function.RYZNAR_INDEX.ph_saturation': 'Saturation pH.',
+  'function.RYZNAR_INDEX.ph': 'pH of the water.',
+
+  'function.SALT_FROM_TDS.says':
+    'Salt as what is left of dissolved solids when the other ions are taken off; alkalinity counts as sodium bicarbonate.',
+  'function.SALT_FROM_TDS.tds': 'Total dissolved solids.',
+  'function.SALT_FROM_TDS.total_alkalinity': 'Alkalinity by titration.',
+  'function.SALT_FROM_TDS.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.SALT_FROM_TDS.cyanuric_acid': 'Cyanuric acid. Not taken counts as none.',
+  'function.SALT_FROM_TDS.borate': 'Borate as boron. Not taken counts as none.',
+  'function.SALT_FROM_TDS.magnesium': 'Magnesium. Not taken counts as none.',
+  'function.SALT_FROM_TDS.sulfate': 'Sulfate. Not taken counts as none.',
+
+  'function.PK_CARBONIC_1.says': 'First dissociation of carbonic acid (dissolved CO2 and H2CO3 together), no salt.',
+  'function.PK_CARBONIC_1.temperature': 'Temperature of the water.',
+  'function.PK_CARBONIC_2.says': 'Second dissociation of carbonic acid, no salt.',
+  'function.PK_CARBONIC_2.temperature': 'Temperature of the water.',
+  'function.PK_CALCITE.says': 'Solubility product of calcite, no salt.',
+  'function.PK_CALCITE.temperature': 'Temperature of the water.',
+  'function.PK_WATER.says': 'Ion product of water, no salt.',
+  'function.PK_WATER.temperature': 'Temperature of the water.',
 } as const
 
 function readings<Name extends string>(name: Name) {
@@ -33,4 +81,52 @@ export const functionsWater = {
   'function.WATER_EQUILIBRIA.target_lsi': 'The wanted index.',
   'function.WATER_EQUILIBRIA.temperature_low': 'The lowest temperature that the water will see.',
   'function.WATER_EQUILIBRIA.air_co2': 'Carbon dioxide in the air over the pool: about 420 outdoors, more indoors.',
+
+  'function.PH_SATURATION.says':
+    'The pH at which this calcium and carbonate alkalinity are just saturated with calcite, by Standard Methods 2330 B.',
+  'function.PH_SATURATION.ph': 'pH of the water; it splits bicarbonate from carbonate.',
+  'function.PH_SATURATION.temperature': 'Temperature of the water.',
+  'function.PH_SATURATION.carbonate_alkalinity': 'Carbonate alkalinity, not the whole of the titration.',
+  'function.PH_SATURATION.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.PH_SATURATION.ionic_strength': 'Ionic strength from the ions, not from dissolved solids.',
+
+  'function.LANGELIER_INDEX.says':
+    'pH less the saturation pH: over 0 the water can lay down calcite, under 0 it can dissolve it. The third decimal means nothing.',
+  'function.LANGELIER_INDEX.ph': 'pH of the water.',
+  'function.LANGELIER_INDEX.temperature': 'Temperature of the water.',
+  'function.LANGELIER_INDEX.carbonate_alkalinity': 'Carbonate alkalinity, not the whole of the titration.',
+  'function.LANGELIER_INDEX.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.LANGELIER_INDEX.ionic_strength': 'Ionic strength from the ions, not from dissolved solids.',
+
+  'function.CARBONATE_ALKALINITY.says':
+    'The part of a titrated alkalinity that is bicarbonate and carbonate: less what cyanurate, borate and hydroxide give up on the way to pH 4.5. At a known ionic strength, without ion pairs.',
+  'function.CARBONATE_ALKALINITY.ph': 'pH of the sample.',
+  'function.CARBONATE_ALKALINITY.temperature': 'Temperature of the pool.',
+  'function.CARBONATE_ALKALINITY.total_alkalinity': 'Alkalinity by titration to pH 4.5.',
+  'function.CARBONATE_ALKALINITY.cyanuric_acid': 'Cyanuric acid.',
+  'function.CARBONATE_ALKALINITY.borate': 'Borate as boron.',
+  'function.CARBONATE_ALKALINITY.ionic_strength': 'Ionic strength from the ions.',
+
+  'function.RYZNAR_INDEX.says': 'Twice the saturation pH less the pH: about 6 to 7 is balanced, lower lays down scale.',
+  'function.RYZNAR_INDEX.ph_saturation': 'Saturation pH.',
+  'function.RYZNAR_INDEX.ph': 'pH of the water.',
+
+  'function.SALT_FROM_TDS.says':
+    'Salt as what is left of dissolved solids when the other ions are taken off; alkalinity counts as sodium bicarbonate.',
+  'function.SALT_FROM_TDS.tds': 'Total dissolved solids.',
+  'function.SALT_FROM_TDS.total_alkalinity': 'Alkalinity by titration.',
+  'function.SALT_FROM_TDS.calcium_hardness': 'Calcium alone, without magnesium.',
+  'function.SALT_FROM_TDS.cyanuric_acid': 'Cyanuric acid. Not taken counts as none.',
+  'function.SALT_FROM_TDS.borate': 'Borate as boron. Not taken counts as none.',
+  'function.SALT_FROM_TDS.magnesium': 'Magnesium. Not taken counts as none.',
+  'function.SALT_FROM_TDS.sulfate': 'Sulfate. Not taken counts as none.',
+
+  'function.PK_CARBONIC_1.says': 'First dissociation of carbonic acid (dissolved CO2 and H2CO3 together), no salt.',
+  'function.PK_CARBONIC_1.temperature': 'Temperature of the water.',
+  'function.PK_CARBONIC_2.says': 'Second dissociation of carbonic acid, no salt.',
+  'function.PK_CARBONIC_2.temperature': 'Temperature of the water.',
+  'function.PK_CALCITE.says': 'Solubility product of calcite, no salt.',
+  'function.PK_CALCITE.temperature': 'Temperature of the water.',
+  'function.PK_WATER.says': 'Ion product of water, no salt.',
+  'function.PK_WATER.temperature': 'Temperature of the water.',
 } as const
