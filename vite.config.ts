@@ -31,7 +31,7 @@ const headless: UserConfig = {
     ssr: true,
     outDir: 'dist/headless',
     target: 'node20',
-    rollupOptions: { input: { evaluate: resolve('src/headless/evaluate.ts') } },
+    rollupOptions: { input: { evaluate: resolve('src/headless/evaluate.ts'), intake: resolve('src/headless/intake.ts') } },
   },
   ssr: { noExternal: true },
 }
