@@ -70,6 +70,13 @@ describe('salt', () => {
     expect(Math.abs(Number(found({ conductivity: 1185 }, 'salt_used')) - 584.43)).toBeLessThan(1)
   })
 
+  test('is worked out of dissolved solids where nothing else was read: 3100 mg/L with 1 mmol/L of sodium bicarbonate, by hand', () => {
+    const solids = { tds: 3184.006, total_alkalinity: 50.0435, calcium_hardness: 0 }
+    expect(found(solids, 'salt_used')).toBeCloseTo(3100, 1)
+    expect(found({ tds: 3000 }, 'salt_used')).toBe('missing salt|chloride|conductivity|total_alkalinity')
+    expect(found({}, 'salt_used')).toBe('missing salt|chloride|conductivity|tds')
+  })
+
   test('readings apart: the highest less the lowest, from two readings on', () => {
     expect(found({ salt: 3100, cell_salt_reading: 2600 }, 'salt_disagreement')).toBe(500)
     expect(notices({ salt: 3100, cell_salt_reading: 2600 }, 'salt_disagreement')).toEqual(['disagree:salt'])
@@ -102,7 +109,7 @@ describe('chlorine', () => {
 describe('saturation', () => {
   test('an empty notebook says what the index waits for', () => {
     expect(found({}, 'lsi')).toMatch(
-      /^missing ph temperature total_alkalinity calcium_hardness salt\|chloride\|conductivity(\|tds)?$/,
+      /^missing ph temperature total_alkalinity calcium_hardness salt\|chloride\|conductivity\|tds$/,
     )
   })
 
