@@ -95,10 +95,19 @@ function withoutValue(row: Row, trouble: Problem, source: Source): Partial<CellV
       : { kind: 'empty', text: '', said: say('page.nothing_entered') }
   }
   if (trouble.code === 'missing') {
-    return { kind: 'needs', text: say('page.needs', { names: missingLabels(trouble.facts.names) }), said: '' }
+    return needs(trouble.facts.names)
   }
   const short = `page.short.${trouble.code}`
   return { kind: 'refused', text: hasWords(short) ? say(short) : say('page.no_answer'), said: sentence(trouble) }
+}
+
+/** In the cell the first two readings that are missing; all of them in what is read out, and in the margin. */
+function needs(names: Fact | undefined): Pick<CellView, 'kind' | 'text' | 'said'> {
+  const list = Array.isArray(names) ? (names as readonly string[]) : []
+  const all = say('page.needs', { names: missingLabels(list) })
+  if (list.length <= 2) return { kind: 'needs', text: all, said: '' }
+  const first = missingLabels(list.slice(0, 2))
+  return { kind: 'needs', text: say('page.needs_more', { names: first, count: list.length - 2 }), said: all }
 }
 
 /** `salt|chloride` is any one of them. */

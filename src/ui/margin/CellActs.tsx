@@ -20,58 +20,65 @@ export function CellActs(props: { cell: Cell }) {
     return row.unit === '1' && !isShare ? [] : unitsOfKind(row.unit)
   }
 
+  const isInput = () => 'input' in quantity().row
   return (
-    <section>
-      <Show when={'input' in quantity().row || source().from !== 'none'}>
-        <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
-      </Show>
-      <div class="acts">
-        <Show when={'input' in quantity().row}>
-          <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>
-            {say('page.edit')}
-          </button>
+    <Show when={isInput() || source().from !== 'none' || choices().length > 1}>
+      <section>
+        <Show when={isInput() || source().from !== 'none'}>
+          <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
         </Show>
-        <Show when={isTyped()}>
-          <button
-            type="button"
-            class="act"
-            disabled={!book.writable()}
-            onClick={() =>
-              book.dispatch({
-                type: 'set_cell',
-                scenario: props.cell.scenario,
-                quantity: quantity().name,
-                cell: null,
-              })
-            }
-          >
-            {say('page.clear')}
-          </button>
-        </Show>
-        <Show when={choices().length > 1}>
-          <label class="quiet">
-            {say('page.shown_in')}{' '}
-            <select
-              class="field"
+        <div class="acts">
+          <Show when={isInput()}>
+            <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>
+              {say('page.edit')}
+            </button>
+          </Show>
+          <Show when={isTyped()}>
+            <button
+              type="button"
+              class="act"
               disabled={!book.writable()}
-              onChange={(event) =>
-                book.dispatch({ type: 'set_unit', quantity: quantity().name, unit: event.currentTarget.value || null })
+              onClick={() =>
+                book.dispatch({
+                  type: 'set_cell',
+                  scenario: props.cell.scenario,
+                  quantity: quantity().name,
+                  cell: null,
+                })
               }
             >
-              <option value="" selected={book.notebook().units[quantity().name] === undefined}>
-                {say('page.shown_in_usual')}
-              </option>
-              <For each={choices()}>
-                {(unit) => (
-                  <option value={unit.code} selected={book.notebook().units[quantity().name] === unit.code}>
-                    {unitWords(unit.code)}
-                  </option>
-                )}
-              </For>
-            </select>
-          </label>
-        </Show>
-      </div>
-    </section>
+              {say('page.clear')}
+            </button>
+          </Show>
+          <Show when={choices().length > 1}>
+            <label class="quiet">
+              {say('page.shown_in')}{' '}
+              <select
+                class="field"
+                disabled={!book.writable()}
+                onChange={(event) =>
+                  book.dispatch({
+                    type: 'set_unit',
+                    quantity: quantity().name,
+                    unit: event.currentTarget.value || null,
+                  })
+                }
+              >
+                <option value="" selected={book.notebook().units[quantity().name] === undefined}>
+                  {say('page.shown_in_usual')}
+                </option>
+                <For each={choices()}>
+                  {(unit) => (
+                    <option value={unit.code} selected={book.notebook().units[quantity().name] === unit.code}>
+                      {unitWords(unit.code)}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </label>
+          </Show>
+        </div>
+      </section>
+    </Show>
   )
 }

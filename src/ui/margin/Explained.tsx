@@ -37,11 +37,13 @@ export function Explained(props: { cell: Cell; band: Band | undefined }) {
   const holds = () =>
     functions().flatMap((f) =>
       f.parameters
-        .filter(({ fitted, name }) => fitted && quantity().reads.includes(name))
-        .map(({ name, unit: canonical, fitted }) => ({
-          name: labelOf(name),
-          text: spanText(fitted?.[0], fitted?.[1], canonical, book.unit(name), 0),
-        })),
+        .filter(({ name, choices }) => !choices && quantity().reads.includes(name))
+        .map(({ name, unit: canonical, fitted, min, max }) => {
+          const [low, high] = fitted ?? [min, max]
+          const limits = spanText(low, high, canonical, book.unit(name), 0)
+          return limits === '' ? '' : `${labelOf(name)} ${limits}`
+        })
+        .filter((text) => text !== ''),
     )
 
   return (
@@ -67,13 +69,7 @@ export function Explained(props: { cell: Cell; band: Band | undefined }) {
       <Show when={holds().length > 0}>
         <section>
           <h3>{say('page.margin.holds')}</h3>
-          <For each={holds()}>
-            {(limit) => (
-              <p>
-                {limit.name} {limit.text}
-              </p>
-            )}
-          </For>
+          <p>{holds().join(' · ')}</p>
         </section>
       </Show>
       <Show when={accept()}>

@@ -2,6 +2,7 @@ import { createSignal, For } from 'solid-js'
 import type { Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
+import { prepareOwnWorksheets } from '../shell/ownWorksheets'
 import { FileButton } from './FileButton'
 import { Problems } from './Problems'
 import { readWorksheetFile } from './readWorksheetFile'
@@ -19,6 +20,7 @@ export function OwnWorksheets() {
       setProblems(read)
       return
     }
+    await prepareOwnWorksheets()
     const trouble = book.dispatch({ type: 'put_worksheet', id: read.id, definition: read })
     setProblems(trouble ? [trouble] : [])
   }
@@ -53,7 +55,7 @@ export function OwnWorksheets() {
           onFile={load}
         />
       </div>
-      <Problems problems={problems()} />
+      <Problems problems={[...book.refusedWorksheets(), ...problems()]} />
     </>
   )
 }

@@ -13,6 +13,8 @@ import type { Selection } from './selection'
 export interface Book {
   readonly notebook: Accessor<Notebook>
   readonly catalog: Accessor<Catalog>
+  /** why some of the notebook's own worksheets are left out of the catalog */
+  readonly refusedWorksheets: Accessor<readonly Problem[]>
   /** ids, in order; the first is the baseline's. The array changes only when a column comes, goes or moves. */
   readonly scenarios: Accessor<readonly string[]>
   readonly baseline: Accessor<string>

@@ -13,11 +13,11 @@ import { resolve } from '../../notebook/resolve'
 import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { sentence } from '../../words/say'
-import { catalogFor } from '../../worksheet/catalogFor'
 import { rowsOf } from '../grid/gridRow'
 import { announce } from './announce'
 import type { Book } from './book'
 import { createCells } from './cells'
+import { catalogOf } from './ownWorksheets'
 import { createSaver } from './saving'
 import { createSelection } from './selection'
 import { touched } from './touched'
@@ -37,7 +37,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const sources = createCells<true>()
 
   const worksheets = createMemo(() => notebook().worksheets)
-  const catalog = createMemo(() => catalogFor(worksheets()))
+  const withOwn = createMemo(() => catalogOf(worksheets()))
+  const catalog = createMemo(() => withOwn().catalog)
   const scenarios = createMemo(() => inOrder(notebook()).map(({ id }) => id), undefined, { equals: sameItems })
   const baseline = createMemo(() => scenarios()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
@@ -99,6 +100,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   return {
     notebook,
     catalog,
+    refusedWorksheets: () => withOwn().refused,
     scenarios,
     baseline,
     rows,

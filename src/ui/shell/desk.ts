@@ -8,6 +8,7 @@ import { openStore, type Store } from '../../storage/store'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import type { Append } from './createBook'
+import { prepareOwnWorksheets } from './ownWorksheets'
 
 /** A notebook as it was opened. */
 export interface Opened {
@@ -62,7 +63,8 @@ export function createDesk(): Desk {
     held = null
   }
 
-  function show(notebook: Notebook, append: Append | null, writable: boolean): void {
+  async function show(notebook: Notebook, append: Append | null, writable: boolean): Promise<void> {
+    if (Object.keys(notebook.worksheets).length > 0) await prepareOwnWorksheets()
     setTrouble(null)
     keepPreference('notebook', notebook.id)
     const address = new URL(location.href)
@@ -80,7 +82,7 @@ export function createDesk(): Desk {
       return notebook
     }
     held = mine
-    show(notebook, (edits) => from.append(id, edits), mine.role === 'writer')
+    await show(notebook, (edits) => from.append(id, edits), mine.role === 'writer')
     return null
   }
 
@@ -88,14 +90,14 @@ export function createDesk(): Desk {
   async function takeOver(from: Store, id: string): Promise<void> {
     const notebook = await from.load(id)
     if (isProblem(notebook)) setTrouble(notebook)
-    else show(notebook, (edits) => from.append(id, edits), true)
+    else await show(notebook, (edits) => from.append(id, edits), true)
   }
 
   async function add(notebook: Notebook): Promise<Problem | null> {
     const to = await store
     if (isProblem(to)) {
       await leave()
-      show(notebook, null, true)
+      await show(notebook, null, true)
       return null
     }
     let kept = notebook
