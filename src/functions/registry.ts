@@ -1,5 +1,6 @@
 import { CELL_FUNCTIONS } from './cell'
 import { CHLORINE_FUNCTIONS } from './chlorine'
+import { CHLORINE_PRODUCT_FUNCTIONS } from './chlorine-product'
 import { CHLORINE_USE_FUNCTIONS } from './chlorine-use'
 import type { LockedFunction } from './define'
 import { DILUTION_FUNCTIONS } from './dilution'
@@ -18,6 +19,7 @@ export const LOCKED: readonly LockedFunction[] = [
   ...INDEX_TABLE_FUNCTIONS,
   ...CHLORINE_FUNCTIONS,
   ...CHLORINE_USE_FUNCTIONS,
+  ...CHLORINE_PRODUCT_FUNCTIONS,
   ...CELL_FUNCTIONS,
   ...DILUTION_FUNCTIONS,
 ]

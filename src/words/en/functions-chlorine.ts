@@ -61,6 +61,25 @@ export const functionsChlorine = {
   'function.CONTACT_TIME.ph': 'pH; the tables hold at 7.5 or less.',
   'function.CONTACT_TIME.temperature': 'Temperature of the pool’s water; the tables hold at 25 °C or more.',
 
+  'function.CHLORINE_PRODUCT_DOSE.says':
+    'How much of a chlorine product brings free chlorine to what is wanted, and what it leaves in the water once its chlorine is used up.',
+  'function.CHLORINE_PRODUCT_DOSE.volume': 'Volume of the water.',
+  'function.CHLORINE_PRODUCT_DOSE.free_chlorine': 'Free chlorine now.',
+  'function.CHLORINE_PRODUCT_DOSE.target_free_chlorine': 'Free chlorine that is wanted.',
+  'function.CHLORINE_PRODUCT_DOSE.chlorine_product': 'The product.',
+  'function.CHLORINE_PRODUCT_DOSE.chlorine_product_strength': 'Strength on its label, or as titrated.',
+  'function.CHLORINE_PRODUCT_DOSE.chlorine_product_strength_basis':
+    'What the strength counts: per cent by mass, available chlorine, trade per cent, or g/L. Without it there is no dose.',
+
+  'function.NEUTRALIZER_MASS.says':
+    'How much of a product takes free chlorine down to what is wanted. Give half, test, and repeat: the reaction may need less.',
+  'function.NEUTRALIZER_MASS.volume': 'Volume of the water.',
+  'function.NEUTRALIZER_MASS.free_chlorine': 'Free chlorine now.',
+  'function.NEUTRALIZER_MASS.target_free_chlorine': 'Free chlorine that is wanted.',
+  'function.NEUTRALIZER_MASS.neutralizer': 'The product.',
+  'function.NEUTRALIZER_MASS.neutralizer_strength': 'Strength on its label.',
+  'function.NEUTRALIZER_MASS.neutralizer_strength_basis': 'What the strength counts. Without it there is no dose.',
+
   'function.CELL_OUTPUT_FROM_CURRENT.says': 'Chlorine that a cell makes an hour, from its current.',
   'function.CELL_OUTPUT_FROM_CURRENT.cell_current': 'Current through the cell.',
   'function.CELL_OUTPUT_FROM_CURRENT.cell_pairs':
