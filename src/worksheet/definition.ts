@@ -7,6 +7,8 @@ z.config({ jitless: true })
 const name = z.string().regex(QUANTITY_NAME)
 const text = z.string().min(1).max(2_000)
 const formula = z.string().min(1).max(4_000)
+/** a kind and what it is about, without spaces, for notices are listed with spaces between them: `disagree:tds` */
+const notice = z.string().regex(/^[a-z][a-z_]{0,39}:[a-z][a-z0-9_]{0,63}$/)
 const few = 50
 
 /** A span of a number quantity that a band holds for: from `from` up to, not including, `below`. */
@@ -36,7 +38,17 @@ const look = {
   range: span.optional(),
   target: z.array(band).min(1).max(few).optional(),
   source: text.optional(),
+  /** what may hurt people, pool or cell: `caution.<key>` of the catalogue, or the sentence itself; stands beside the row */
+  cautions: z.array(text).max(few).optional(),
 }
+
+/**
+ * Where its formula is true, there is no value but this reason: `<code>:<name>` with a sentence in the catalogue
+ * (`problem.<code>.<name>`), or the sentence itself. Where the formula has no answer, it does not hold. It may not read
+ * the row itself.
+ */
+const refusal = z.strictObject({ problem: z.string().min(1).max(200), when: formula })
+const refusals = z.array(refusal).max(few).optional()
 
 /** A number that a person enters: refused outside `accept`, questioned outside `plausible`. */
 const numberInput = z.strictObject({
@@ -63,9 +75,11 @@ const computed = z.strictObject({
   formula,
   /** a declared default: this row is its formula, but `value` where `<of>` was not taken, with the notice `assumed:<of>` */
   when_missing: z.strictObject({ of: name, value: z.number(), source: text }).optional(),
+  /** the first that holds is told */
+  refuses: refusals,
   /** each raises its notice where its formula is true; it may read the row itself */
   checks: z
-    .array(z.strictObject({ notice: z.string().min(1).max(80), when: formula }))
+    .array(z.strictObject({ notice, when: formula }))
     .max(few)
     .optional(),
 })
@@ -82,6 +96,23 @@ const group = z.strictObject({
 /** One locked function over input rows that fills a hidden block; formulas read `<id>.<output>`. */
 const solve = z.strictObject({ id: name, function: z.string().min(1).max(64), inputs: z.record(name, name) })
 
+/**
+ * A set of ranges by one code, standard or practice. Where its id is chosen in the quantity `target_set`, its bands go before
+ * the rows' own; what it says nothing of keeps the row's own. A copy with other values, under another id, is one more choice.
+ */
+export const targetSetSchema = z.strictObject({
+  id: name,
+  /** of every band that names none itself */
+  source: text,
+  bands: z.record(
+    name,
+    z
+      .array(band.partial({ source: true }))
+      .min(1)
+      .max(few),
+  ),
+})
+
 export const definitionSchema = z.strictObject({
   /** for editors that complete and check by a schema; not read */
   $schema: z.string().max(400).optional(),
@@ -95,6 +126,10 @@ export const definitionSchema = z.strictObject({
   /** quantities and solve outputs of other worksheets that this one shows or uses */
   takes: z.array(z.string().min(1).max(130)).max(500),
   solves: z.array(solve).max(20).optional(),
+  /** hold for every worked-out row of this worksheet, before the row's own */
+  refuses: refusals,
+  /** sets of ranges that this definition brings; those of the app are in `worksheets/targets/` */
+  targets: z.array(targetSetSchema).max(20).optional(),
   groups: z.array(group).min(1).max(few),
 })
 
@@ -103,5 +138,7 @@ export type Row = z.infer<typeof rowSchema>
 export type NumberRow = z.infer<typeof numberInput>
 export type ChoiceRow = z.infer<typeof choiceInput>
 export type ComputedRow = z.infer<typeof computed>
+export type Refusal = z.infer<typeof refusal>
+export type TargetSet = z.infer<typeof targetSetSchema>
 export type Band = z.infer<typeof band>
 export type SolveDefinition = z.infer<typeof solve>

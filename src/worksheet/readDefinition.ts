@@ -39,7 +39,7 @@ function problemsOf(issue: Issue, json: unknown, file: string, above: Path): Pro
     case 'too_big':
       return say(...limit(issue))
     case 'invalid_format':
-      return say('bad_name')
+      return say(inside.at(-1) === 'notice' ? 'bad_notice' : 'bad_name')
     case 'invalid_value':
       return say('bad_value', { accepted: issue.values.map(shown) })
     case 'invalid_key':

@@ -89,6 +89,7 @@ describe('what is wrong is said with file, path and reason', () => {
         saidOfRow({ ...computed('a', '1'), formula: '' }),
         saidOfRow({ ...computed('a', '1'), accept: [0, 1] }),
         saidOfRow({ ...computed('a', '1'), when_missing: { of: 'b', value: 'none', source: 's' } }),
+        saidOfRow(computed('a', '1', { checks: [{ notice: 'too high', when: 'a > 1' }] })),
         saidOfRow({ name: 'a', unit: 'mg/L' }),
       ].join('\n'),
     ).toMatchInlineSnapshot(`
@@ -111,6 +112,7 @@ describe('what is wrong is said with file, path and reason', () => {
       mine.json, groups[0].rows[0].formula: the text is empty.
       mine.json, groups[0].rows[0].accept: nothing of this name is known here.
       mine.json, groups[0].rows[0].when_missing.value: a number is expected here, not "none".
+      mine.json, groups[0].rows[0].checks[0].notice: "too high" is no notice; write a kind and a name, as in "disagree:tds".
       mine.json, groups[0].rows[0].formula is missing."
     `)
   })
