@@ -1,9 +1,10 @@
 import type { Value } from '../functions/define'
 import type { Catalog } from '../worksheet/catalog'
-import { Columns, type Content } from './columns'
+import { Columns } from './columns'
 import { closure, layoutFor } from './layout'
 import { withMissing } from './missing'
 import type { Notice, Outcome } from './outcome'
+import type { Content } from './sheets'
 
 /** A column from outside a notebook: what is given, by quantity. A computed quantity that is given replaces its formula. */
 export type Given = ReadonlyMap<string, Value>

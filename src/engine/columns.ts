@@ -1,31 +1,14 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula'
-import type { Value } from '../functions/define'
 import { problem } from '../words/problem'
-import { compile } from '../worksheet/compile'
-import type { Expression } from '../worksheet/formula'
 import { carried } from './carried'
-import { CHECKS, type Layout, QUANTITIES, SHEET_NAMES, SOLVES } from './layout'
+import { CHECKS, type Layout, QUANTITIES, SOLVES } from './layout'
 import { cellId, NoticeBoard } from './notices'
 import type { Notice, Outcome } from './outcome'
 import { registerFunctions } from './plugin'
+import { type ColumnOf, type Content, createWriter, type Writer } from './sheets'
 
-/** What stands in one cell of one column. There is no blank: a blank would be 0 in arithmetic. */
-export type Content =
-  | { readonly kind: 'value'; readonly value: Value }
-  /** the cell of the first column, by reference */
-  | { readonly kind: 'inherit' }
-  | { readonly kind: 'missing' }
-  /** the row's own formula */
-  | { readonly kind: 'own' }
-  /** a formula that was entered here */
-  | { readonly kind: 'formula'; readonly tree: Expression }
-  /** something that cannot be computed, by the code of its problem */
-  | { readonly kind: 'refused'; readonly code: string; readonly name: string }
-
-/** The column that a scenario's reference points at; undefined when it is gone. */
-export type ColumnOf = (reference: string, quoted: boolean) => number | undefined
-
-const CONFIG = {
+/** How every engine of ours is set up, but for its context. */
+export const CONFIG = {
   licenseKey: 'gpl-v3',
   functionArgSeparator: ';',
   smartRounding: false,
@@ -41,7 +24,7 @@ export class Columns {
   readonly #hf: HyperFormula
   readonly #board = new NoticeBoard()
   readonly #layout: Layout
-  readonly #columnOf: ColumnOf
+  readonly #writer: Writer
   /** what was last written, so that an unchanged cell is not written again: by column, then row */
   readonly #written: RawCellContent[][] = []
 
@@ -52,18 +35,8 @@ export class Columns {
   ) {
     registerFunctions()
     this.#layout = layout
-    this.#columnOf = columnOf
-    const sheets = layoutSheets(
-      layout,
-      columns.length,
-      (row, column) => {
-        const quantity = layout.quantities[row]
-        const content = quantity && columns[column]?.(quantity.name)
-        return content ? this.#raw(content, row, column) : null
-      },
-      (row, column) => this.#solve(row, column),
-      (row, column) => this.#check(row, column),
-    )
+    this.#writer = createWriter(layout, columnOf)
+    const sheets = this.#writer.sheets(columns)
     columns.forEach((_, column) => {
       this.#written[column] = layout.quantities.map((_, row) => sheets.q[row]?.[column] ?? null)
     })
@@ -102,7 +75,7 @@ export class Columns {
   put(column: number, quantity: string, content: Content): void {
     const row = this.#layout.rowOf.get(quantity)
     if (row === undefined) return
-    const raw = this.#raw(content, row, column)
+    const raw = this.#writer.quantity(content, row, column)
     const written = this.#written[column] ?? []
     this.#written[column] = written
     if (written[row] === raw) return
@@ -115,10 +88,11 @@ export class Columns {
     for (const quantity of this.#layout.quantities) this.put(column, quantity.name, content(quantity.name))
     this.#layout.solves.forEach((id) => {
       const row = this.#layout.solveRow.get(id)
-      if (row !== undefined) this.#hf.setCellContents({ sheet: SOLVES, row, col: column }, this.#solve(row, column))
+      if (row !== undefined)
+        this.#hf.setCellContents({ sheet: SOLVES, row, col: column }, this.#writer.solve(id, column))
     })
     this.#layout.checks.forEach((_, row) => {
-      this.#hf.setCellContents({ sheet: CHECKS, row, col: column }, this.#check(row, column))
+      this.#hf.setCellContents({ sheet: CHECKS, row, col: column }, this.#writer.check(row, column))
     })
   }
 
@@ -162,94 +136,4 @@ export class Columns {
     }
     return notices
   }
-
-  #raw(content: Content, row: number, column: number): RawCellContent {
-    const quantity = this.#layout.quantities[row]
-    if (!quantity) return null
-    switch (content.kind) {
-      case 'value':
-        return typeof content.value === 'string' ? `'${content.value}` : content.value
-      case 'inherit':
-        return `=${address(row, 0)}`
-      case 'missing':
-        return `=CELL(NOT_TAKEN("${quantity.name}"))`
-      case 'refused':
-        return `=CELL(${refused(content.code, content.name)})`
-      case 'own':
-        return quantity.formula ? this.#computed(quantity, quantity.formula.tree, column) : null
-      case 'formula': {
-        const body = this.#compiled(content.tree, column, '')
-        if (quantity.formula || !('accept' in quantity.row)) return `=CELL(${body})`
-        const [min, max] = quantity.row.accept
-        return `=ENTRY("${quantity.name}";${min};${max};${body})`
-      }
-    }
-  }
-
-  #computed(quantity: Layout['quantities'][number], tree: Expression, column: number): string {
-    const body = this.#compiled(tree, column, '')
-    const assumed = 'when_missing' in quantity.row ? quantity.row.when_missing : undefined
-    return assumed ? `=CELL(ASSUMED(${body};${assumed.value};"${assumed.of}"))` : `=CELL(${body})`
-  }
-
-  #solve(row: number, column: number): string {
-    const id = this.#layout.solves.find((solve) => this.#layout.solveRow.get(solve) === row) ?? ''
-    const block = this.#layout.catalog.solves.get(id)
-    const inputs = (block?.inputs ?? []).map((name) =>
-      name === undefined
-        ? 'NOT_TAKEN("")'
-        : `${SHEET_NAMES[QUANTITIES]}!${address(this.#layout.rowOf.get(name) ?? 0, column)}`,
-    )
-    return `=${block?.function}(${inputs.join(';')})`
-  }
-
-  #check(row: number, column: number): string | null {
-    const check = this.#layout.checks[row]
-    return check ? `=CELL(${this.#compiled(check.tree, column, `${SHEET_NAMES[QUANTITIES]}!`)})` : null
-  }
-
-  #compiled(tree: Expression, column: number, quantities: string): string {
-    return compile(tree, ({ of, quoted, name }) => {
-      if (of !== null && !quoted && of !== 'baseline') {
-        const row = this.#layout.solveRow.get(`${of}.${name}`)
-        if (row !== undefined) return `${SHEET_NAMES[SOLVES]}!${address(row, column)}`
-      }
-      const from = of === null ? column : of === 'baseline' && !quoted ? 0 : this.#columnOf(of, quoted)
-      const row = this.#layout.rowOf.get(name)
-      if (row === undefined) return refused('unknown_quantity', name)
-      return from === undefined ? refused('scenario_gone', of ?? '') : quantities + address(row, from)
-    })
-  }
-}
-
-function layoutSheets(
-  layout: Layout,
-  count: number,
-  quantity: (row: number, column: number) => RawCellContent,
-  solve: (row: number, column: number) => RawCellContent,
-  check: (row: number, column: number) => RawCellContent,
-): Record<(typeof SHEET_NAMES)[number], RawCellContent[][]> {
-  const columns = Array.from({ length: count }, (_, column) => column)
-  const rows = (height: number, raw: (row: number, column: number) => RawCellContent) =>
-    Array.from({ length: height }, (_, row) => columns.map((column) => raw(row, column)))
-  const tops = new Set(layout.solves.map((id) => layout.solveRow.get(id)))
-  const last = Math.max(-1, ...layout.solveRow.values())
-  return {
-    q: rows(layout.quantities.length, quantity),
-    s: rows(last + 1, (row, column) => (tops.has(row) ? solve(row, column) : null)),
-    c: rows(layout.checks.length, check),
-  }
-}
-
-function refused(code: string, name: string): string {
-  return `REFUSED("${code}";"${name.replaceAll('"', '""')}")`
-}
-
-/** A relative address: equal formulas in many columns are then parsed once. */
-function address(row: number, column: number): string {
-  let letters = ''
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters
-  }
-  return `${letters}${row + 1}`
 }

@@ -9,10 +9,11 @@ import { catalogFor } from '../worksheet/catalogFor'
 import type { Expression } from '../worksheet/formula'
 import { parseFormula } from '../worksheet/parse'
 import type { Change } from './client'
-import { Columns, type Content } from './columns'
+import { Columns } from './columns'
 import { layoutFor } from './layout'
 import { withMissing } from './missing'
 import { hasValue, type Outcome } from './outcome'
+import type { Content } from './sheets'
 
 /** A notebook in the engine: every scenario a column, kept in step with the document by the same edits. */
 export class Live {
