@@ -88,6 +88,12 @@ describe('mean depth', () => {
     expect(Number(poolMeanDepth(given)) * 60).toBeCloseTo(60 + pit - (2 * 2 * 2) / 12, 6)
   })
 
+  // by hand: (1 + 2) / 2 + 3 × 2 × (3 - 2) / 50
+  test('with a hopper in a sloping floor counts it from the deep end of the floor down', () => {
+    const given = depths({ shallow: 1, deep: 2, area: 50, hopperLength: 3, hopperWidth: 2, hopperDepth: 3 })
+    expect(poolMeanDepth(given)).toBeCloseTo(1.62, 12)
+  })
+
   test.each<[Partial<PoolDepths>, string, string]>([
     [{ deep: 0.8 }, 'out_of_range', 'depth_deep'],
     [{ hopperLength: 3, hopperWidth: 2, hopperDepth: 2.5 }, 'missing', 'surface_area'],
