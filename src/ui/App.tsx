@@ -76,7 +76,7 @@ function OpenBook(props: { opened: Opened }) {
       <div class="book" onKeyDown={(event) => onPageKey(book, event)}>
         <Banners />
         <Rail />
-        <main class="page" id="page" tabindex={-1}>
+        <main class="page" id="page" tabindex={place().page === 'keys' ? 0 : -1}>
           <ErrorBoundary fallback={(error) => <p class="still warm">{String(error)}</p>}>
             <Suspense>
               <Switch>

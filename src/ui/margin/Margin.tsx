@@ -70,6 +70,9 @@ function CellNotes(props: { cell: Cell }) {
   return (
     <>
       <p class="quiet">{book.notebook().scenarios[scenario()]?.name}</p>
+      <Show when={book.notebook().scenarios[scenario()]?.note}>
+        {(note) => <p class="scenario-note quiet">{note()}</p>}
+      </Show>
       <h2>{labelOf(quantity().name, quantity().row)}</h2>
       <p class="large" classList={{ out: view().side === 'below' || view().side === 'above' }}>
         <Show when={view().figures} fallback={<span class="word">{trouble() ? '' : view().text}</span>}>
