@@ -121,10 +121,11 @@ function meetBoth(
         : wanted
     }
     const alkalinity = withChlorine(wanted, start.chlorine).alkalinity - start.alkalinity
-    const carbonate = wanted.totals.carbonate - start.carbonate
+    const missing = wanted.totals.carbonate - start.carbonate
+    const carbonate = Math.abs(missing) <= SLACK ? 0 : missing
     const next = split(alkalinity, carbonate, perEquivalent, products.base === 'sodium_hydroxide')
     if (isFailure(next)) return next
-    aerationNeeded = carbonate < -SLACK
+    aerationNeeded = carbonate < 0
     const moved = Math.abs(next.acid - amounts.acid)
     amounts = next
     if (moved <= 1e-12) return { amounts, aerationNeeded }
@@ -141,8 +142,8 @@ function split(dA: number, dC: number, acidPerEquivalent: number, caustic: boole
   }
   if (dA <= dC) return { ...NOTHING, bicarbonate: dC, acid: (dC - dA) * acidPerEquivalent }
   if (dA <= 2 * dC) return { ...NOTHING, bicarbonate: 2 * dC - dA, sodaAsh: dA - dC }
-  if (caustic || dA - 2 * dC <= SLACK) return { ...NOTHING, sodaAsh: dC, caustic: dA - 2 * dC }
-  return fail('unreachable', 'ph', { caustic: dA - 2 * dC })
+  if (caustic) return { ...NOTHING, sodaAsh: dC, caustic: dA - 2 * dC }
+  return dA - 2 * dC <= SLACK ? { ...NOTHING, sodaAsh: dA / 2 } : fail('unreachable', 'ph', { caustic: dA - 2 * dC })
 }
 
 /** The least of one product, acid down and a base up, that brings one reading to its target. */

@@ -8,6 +8,9 @@ import type { Water } from '../chemistry/water'
 import { waterAgainstAir } from '../chemistry/waterAgainstAir'
 import { waterAtPh } from '../chemistry/waterAtPh'
 import { waterForIndex } from '../chemistry/waterForIndex'
+import { WATER_AFTER, WATER_AFTER_DILUTION } from './additions'
+import { BALANCE_DOSE } from './balanceDose'
+import { CALCIUM_DOSE } from './calciumDose'
 import type { LockedFunction, Solve } from './define'
 import { SATURATION_FUNCTIONS } from './saturation'
 import {
@@ -223,4 +226,12 @@ function chilled(readings: WaterReadings, temperature: number): WaterReadings {
   return [first, temperature, ...rest]
 }
 
-export const WATER_FUNCTIONS: readonly LockedFunction[] = [WATER, WATER_EQUILIBRIA, ...SATURATION_FUNCTIONS]
+export const WATER_FUNCTIONS: readonly LockedFunction[] = [
+  WATER,
+  WATER_EQUILIBRIA,
+  WATER_AFTER,
+  WATER_AFTER_DILUTION,
+  BALANCE_DOSE,
+  CALCIUM_DOSE,
+  ...SATURATION_FUNCTIONS,
+]
