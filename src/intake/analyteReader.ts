@@ -23,7 +23,13 @@ export function createAnalytes(understanding: Understanding): (heading: string, 
     const found: Analyte = role === 'quantity' && quantity !== null ? reader(quantity, unit) : { kind: 'other' }
     seen.set(analyteKey(heading, unitText ?? ''), found)
   }
-  return (heading, unit, row) => {
+  const given = new Map<string, readonly string[]>()
+  for (const { heading, unitText } of understanding.analytes) {
+    if (unitText !== null) given.set(heading, [...(given.get(heading) ?? []), unitText])
+  }
+  return (heading, text, row) => {
+    const [only, other] = given.get(heading) ?? []
+    const unit = text === '' && only !== undefined && other === undefined ? only : text
     const key = analyteKey(heading, unit)
     const before = seen.get(key)
     if (before !== undefined) return before

@@ -1,6 +1,8 @@
 import { cellProblem } from './cellProblem'
+import { createMemory } from './memory'
 import type { LabSample, RowOutcome } from './outcome'
 import type { LabReading } from './reading'
+import { createRecentSamples } from './recentSamples'
 import type { CsvRecord } from './records'
 import { refuse } from './rowReader'
 import type { Understanding } from './understanding'
@@ -26,7 +28,7 @@ interface Open {
   readonly head: SampleHead
   readonly readings: Record<string, LabReading>
   readonly notes: Record<string, string>
-  /** how many values a mean is of, by quantity */
+  /** by quantity: how many values a mean is of, or how many times it was read where each time is kept */
   readonly counts: Record<string, number>
   readonly repeats: number | null
 }
@@ -34,8 +36,6 @@ interface Open {
 /** Samples held open while their rows may still come: few where a file goes sample by sample, else as many as memory bears. */
 const FEW = 2_000
 const MANY = 100_000
-/** Names and dates remembered to show that a sample comes twice. */
-const REMEMBERED = 10_000
 
 export function createGrouper(understanding: Understanding): Grouper {
   const rule = understanding.answers.replicates ?? 'keep'
@@ -43,8 +43,8 @@ export function createGrouper(understanding: Understanding): Grouper {
   const units = new Map(understanding.known.map(({ name, unit }) => [name, unit]))
   const open = new Map<string, Open>()
   const closed = new Set<string>()
-  const recent = new Map<string, number>()
-  const waitingNotes = new Map<string, Record<string, string>>()
+  const recent = createRecentSamples()
+  const waitingNotes = createMemory<Record<string, string>>()
 
   /** A reading limited by the method has no mean: the earlier reading stands. */
   function combine(one: Open, quantity: string, reading: LabReading): void {
@@ -53,7 +53,7 @@ export function createGrouper(understanding: Understanding): Grouper {
       one.readings[quantity] = reading
       return
     }
-    if (before.kind !== 'value' || reading.kind !== 'value') return
+    if (rule === 'first' || before.kind !== 'value' || reading.kind !== 'value') return
     const count = (one.counts[quantity] ?? 1) + 1
     one.counts[quantity] = count
     const mean = before.canonical + (reading.canonical - before.canonical) / count
@@ -61,13 +61,14 @@ export function createGrouper(understanding: Understanding): Grouper {
     one.readings[quantity] = { kind: 'value', entered: String(mean), unit, canonical: mean, mark: 'mean' }
   }
 
+  /** Gives the oldest samples away once too many are open, a tenth at a time. */
   function close(): RowOutcome[] {
+    if (open.size <= most) return []
     const out: RowOutcome[] = []
     for (const [key, one] of open) {
-      if (open.size <= most) break
+      if (out.length >= most / 10) break
       open.delete(key)
       closed.add(key)
-      waitingNotes.delete(key)
       out.push(made(one))
     }
     return out
@@ -87,36 +88,28 @@ export function createGrouper(understanding: Understanding): Grouper {
     head: SampleHead,
     quantity: string,
     reading: LabReading,
-    first: number,
+    first: Open,
   ): RowOutcome[] {
-    for (let n = 2; ; n++) {
-      const nth = `${key}\n${n}`
-      const one = open.get(nth)
-      if (one?.readings[quantity] !== undefined) continue
-      const target = one ?? opened(record, nth, head, first)
-      target.readings[quantity] = reading
-      return one === undefined ? close() : [{ kind: 'skipped', row: record.row, rule: 'joined' }]
-    }
+    const n = (first.counts[quantity] ?? 1) + 1
+    first.counts[quantity] = n
+    const nth = `${key}\n${n}`
+    const one = open.get(nth)
+    const target = one ?? opened(record, nth, head, first.row)
+    target.readings[quantity] = reading
+    return one === undefined ? close() : [{ kind: 'skipped', row: record.row, rule: 'joined' }]
   }
 
   return {
     whole(record, sample) {
-      const key = `${sample.name}\n${sample.date}`
-      const first = sample.name === '' ? undefined : recent.get(key)
-      if (rule === 'keep' || sample.name === '') {
-        if (sample.name !== '' && first === undefined) remember(recent, key, record.row)
+      const { name, date } = sample
+      if (rule === 'keep' || name === '') {
+        const first = name === '' ? undefined : recent.get(name, date)
+        if (name !== '' && first === undefined) recent.set(name, date, record.row)
         return [
           { kind: 'sample', row: record.row, sample: first === undefined ? sample : { ...sample, repeats: first } },
         ]
       }
-      if (rule === 'first' && first === undefined) remember(recent, key, record.row)
-      if (rule === 'first') {
-        return [
-          first === undefined
-            ? { kind: 'sample', row: record.row, sample }
-            : { kind: 'skipped', row: record.row, rule: 'repeated' },
-        ]
-      }
+      const key = `${name}\n${date}`
       const before = open.get(key)
       const one = before ?? opened(record, key, sample, null)
       for (const [quantity, reading] of Object.entries(sample.readings)) combine(one, quantity, reading)
@@ -133,15 +126,15 @@ export function createGrouper(understanding: Understanding): Grouper {
         one.readings[quantity] = reading
         return before === undefined ? close() : [{ kind: 'skipped', row: record.row, rule: 'joined' }]
       }
-      if (rule === 'keep') return aside(record, key, head, quantity, reading, one.row)
-      if (rule !== 'first') combine(one, quantity, reading)
+      if (rule === 'keep') return aside(record, key, head, quantity, reading, one)
+      combine(one, quantity, reading)
       return [{ kind: 'skipped', row: record.row, rule: 'repeated' }]
     },
     note(key, heading, text) {
       const one = open.get(key)
       const notes = one?.notes ?? waitingNotes.get(key) ?? {}
       notes[heading] = notes[heading] === undefined ? text : `${notes[heading]}; ${text}`
-      if (one === undefined) remember(waitingNotes, key, notes)
+      if (one === undefined) waitingNotes.set(key, notes)
     },
     end() {
       const out = [...open.values()].map(made)
@@ -154,14 +147,4 @@ export function createGrouper(understanding: Understanding): Grouper {
 function made({ row, head, readings, notes, repeats }: Open): RowOutcome {
   const sample = { name: head.name, date: head.date, readings, notes }
   return { kind: 'sample', row, sample: repeats === null ? sample : { ...sample, repeats } }
-}
-
-function remember<T>(map: Map<string, T>, key: string, value: T): void {
-  if (map.size >= REMEMBERED) {
-    for (const oldest of map.keys()) {
-      map.delete(oldest)
-      break
-    }
-  }
-  map.set(key, value)
 }

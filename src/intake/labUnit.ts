@@ -1,7 +1,9 @@
+import { convert } from '../units/convert'
 import { readUnit } from '../units/readUnit'
+import { reported } from '../units/reported'
 import { BASIS_SPELLINGS } from '../units/spellings'
 import { toCanonical } from '../units/toCanonical'
-import { unit } from '../units/unit'
+import { isUnit, unit } from '../units/unit'
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Known } from './known'
 
@@ -90,6 +92,15 @@ function wordFor(small: string, known: Known): string {
 
 /** A number of a column in the canonical unit of its quantity. It neither rounds nor clamps. */
 export function canonical(value: number, unit: LabUnit, known: Known): number | Problem {
-  const multiplied = unit.times === 1 ? value : value * unit.times
-  return unit.code === known.unit ? multiplied : toCanonical(multiplied, unit.code, known.unit, known.name)
+  return toCanonical(value * unit.times, unit.code, known.unit, known.name)
+}
+
+/** `canonical` for many numbers of one column: what can be settled once is. */
+export function canonicalOf(unit: LabUnit, known: Known): (value: number) => number | Problem {
+  const own = `${known.unit} as ${reported(known.name).own}`
+  const target = [known.unit, own].find((code) => isUnit(code) && !isProblem(convert(1, unit.code, code)))
+  if (target === undefined) return (value) => canonical(value, unit, known)
+  // units are linear: what keeps 0 and 1 keeps every number
+  const same = unit.times === 1 && convert(0, unit.code, target) === 0 && convert(1, unit.code, target) === 1
+  return same ? (value) => value : (value) => convert(value * unit.times, unit.code, target)
 }

@@ -53,7 +53,11 @@ function analytes(data: readonly CsvRecord[], headings: readonly string[]): read
     one.texts.push(cells[result] ?? '')
     found.set(key, one)
   }
-  return [...found.values()].map((one) => ({ kind: 'analyte' as const, ...one }))
+  return [...found.values()].flatMap((one): RawColumn[] => {
+    const siblings = [...found.values()].filter((other) => other.heading === one.heading && other.unit !== null)
+    // a result "not detected" often has no unit: it is in the unit of the others
+    return one.unit === null && siblings.length === 1 ? [] : [{ kind: 'analyte', ...one }]
+  })
 }
 
 /** Two units of one analyte are two things to understand. */

@@ -1,7 +1,8 @@
+import { unit as unitOfCode } from '../units/unit'
 import { isProblem, type Problem } from '../words/problem'
 import { cellProblem } from './cellProblem'
 import type { Known } from './known'
-import { canonical, type LabUnit, labUnit } from './labUnit'
+import { canonicalOf, type LabUnit, labUnit } from './labUnit'
 import { type CellReading, readCell } from './numbers'
 import type { Understanding } from './understanding'
 
@@ -32,12 +33,14 @@ export type CellReader = (text: string, row: number, column: string) => LabReadi
 /** Reads the cells of one column: number, qualifier, a unit beside the number, canonical unit, accepted range. */
 export function createCellReader(known: Known, unit: LabUnit | null, decimal: Understanding['decimal']): CellReader {
   const units = new Map<string, LabUnit | Problem>()
+  const ownUnit = unit === null ? null : canonicalOf(unit, known)
   const unitOf = (written: string): LabUnit | Problem | null => {
     if (written === '') return unit
     const found = units.get(written) ?? labUnit(written, known)
     if (units.size < 100) units.set(written, found)
     return found
   }
+  const symbol = unitOfCode(known.unit)?.symbol ?? known.unit
   const [low, high] = known.accept ?? [-Infinity, Infinity]
   const [least, most] = known.plausible ?? [-Infinity, Infinity]
 
@@ -47,7 +50,7 @@ export function createCellReader(known: Known, unit: LabUnit | null, decimal: Un
       decimal: decimal ?? '',
       min: low,
       max: high,
-      unit: known.unit,
+      unit: symbol,
     })
   }
 
@@ -60,7 +63,8 @@ export function createCellReader(known: Known, unit: LabUnit | null, decimal: Un
 
   function inUnit(cell: Measured, own: LabUnit, text: string, row: number, column: string): LabReading | Problem {
     const number = cell.kind === 'value' ? cell.value : cell.limit
-    const value = number === null ? null : canonical(number, own, known)
+    const into = own === unit && ownUnit !== null ? ownUnit : canonicalOf(own, known)
+    const value = number === null ? null : into(number)
     if (isProblem(value)) return refused('lab_cell_unit', text, row, column)
     if (value !== null && (value < low || value > high)) return refused('lab_out_of_range', text, row, column)
     if (cell.kind === 'censored' || value === null) {

@@ -33,15 +33,22 @@ export function createSampleReader(understanding: Understanding): SampleReader {
   }
 }
 
-/** What became of each row, in batches as the file's parts come in. */
+/** Parts are read in pieces of this size, so that few samples are held at a time and a worker stays answerable. */
+const PIECE = 16_384
+
+/** What became of each row, in batches as the file's parts come in; returns how many rows of data were met. */
 export async function* readSamples(
   parts: AsyncIterable<Uint8Array | string> | Iterable<Uint8Array | string>,
   understanding: Understanding,
 ): AsyncGenerator<readonly RowOutcome[], number> {
   const reader = createSampleReader(understanding)
   for await (const part of parts) {
-    const outcomes = reader.push(part)
-    if (outcomes.length > 0) yield outcomes
+    for (let at = 0; at < part.length; at += PIECE) {
+      const outcomes = reader.push(
+        typeof part === 'string' ? part.slice(at, at + PIECE) : part.subarray(at, at + PIECE),
+      )
+      if (outcomes.length > 0) yield outcomes
+    }
   }
   yield reader.end()
   return reader.met()

@@ -6,7 +6,7 @@ export const problemsIntake = {
     'No row of the file names a quantity that we know, so its columns cannot be told apart. Give the columns a heading, with the unit in brackets.',
   'problem.lab_not_a_number': '{path}: "{found}" is not a number',
   'problem.lab_ambiguous_number': '{path}: "{found}" can be read two ways; say which decimal mark the file has',
-  'problem.lab_out_of_range': '{path}: "{found}" is impossible; {quantity} goes from {min} to {max} {unit}',
+  'problem.lab_out_of_range': '{path}: "{found}" is impossible; {quantity} lies between {min} and {max} {unit}',
   'problem.lab_cell_unit': '{path}: "{found}" has no unit that {quantity} can have',
   'problem.lab_not_a_choice': '{path}: "{found}" is not one of {accepted}',
   'problem.lab_not_a_date': '{path}: "{found}" is not a date',
@@ -24,6 +24,8 @@ export const problemsIntake = {
   'problem.lab_mapping_wrong': '{path}: this is not what a mapping file has here.',
   'problem.lab_answer_quantity': '{path}: there is no quantity “{found}”.',
   'problem.lab_answer_unit': '{path}: “{found}” is not a unit that {quantity} can have.',
+  'problem.lab_questions_open': 'The file leaves {count|one question|# questions} open; answer first.',
+  'problem.lab_file_gone': 'The file could not be read to its end: {why}',
   'problem.lab_mapping_heading': 'The mapping names “{found}”, which the file does not have.',
 
   'intake.looks_like': 'This column looks like {looks_like}.',
