@@ -9,6 +9,7 @@ import { INDEX_TABLE_FUNCTIONS } from './index-table'
 import { POOL_FUNCTIONS } from './pool'
 import { SALT_FUNCTIONS } from './salt'
 import { WATER_FUNCTIONS } from './water'
+import { PLAN_FUNCTIONS } from './waterAfterStep'
 
 /** Every locked function, group by group. Formula engine, reference page and tests all read this one list. */
 export const LOCKED: readonly LockedFunction[] = [
@@ -22,6 +23,7 @@ export const LOCKED: readonly LockedFunction[] = [
   ...CHLORINE_PRODUCT_FUNCTIONS,
   ...CELL_FUNCTIONS,
   ...DILUTION_FUNCTIONS,
+  ...PLAN_FUNCTIONS,
 ]
 
 const byName = namesOf(LOCKED)
