@@ -1,0 +1,168 @@
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { lezer } from '@lezer/generator/rollup'
+import type { Browser, Page } from 'playwright-core'
+import { build, type PreviewServer, preview } from 'vite'
+import { afterAll, beforeAll, describe, test } from 'vitest'
+import { toFile } from '../../src/notebook/file'
+import { inOrder } from '../../src/notebook/order'
+import { launch, open } from '../browser/open'
+import { median, report } from './report'
+import { notebookOf } from './waters'
+
+/** Edits in one batch, because the page's clock steps by 0.1 ms; and how many batches the median is taken of. */
+const EDITS = 20
+const BATCHES = 5
+
+let browser: Browser
+let server: PreviewServer
+const folder = mkdtempSync(join(tmpdir(), 'basinbook-bench-'))
+
+beforeAll(async () => {
+  browser = await launch()
+  const root = resolve('test/bench/bare')
+  await build({
+    configFile: false,
+    root,
+    plugins: [lezer()],
+    logLevel: 'warn',
+    build: { outDir: folder, emptyOutDir: true },
+  })
+  server = await preview({
+    configFile: false,
+    root,
+    build: { outDir: folder },
+    preview: { port: 0, host: '127.0.0.1' },
+  })
+}, 120_000)
+
+afterAll(async () => {
+  await browser.close()
+  await server.close()
+})
+
+async function bare(scenarios: number, column: 'baseline' | 'last'): Promise<number> {
+  const page = await browser.newPage()
+  page.on('pageerror', (error) => console.log(String(error)))
+  await page.goto(server.resolvedUrls?.local[0] ?? '')
+  await page.waitForFunction(() => 'bareEdits' in globalThis)
+  const times = []
+  for (let i = 0; i < BATCHES; i++) {
+    times.push(
+      await page.evaluate(
+        ([count, where, edits]) =>
+          (globalThis as unknown as { bareEdits: (n: number, c: string, e: number) => number }).bareEdits(
+            count,
+            where,
+            edits,
+          ),
+        [scenarios, column, EDITS] as const,
+      ),
+    )
+  }
+  await page.close()
+  return median(times)
+}
+
+/** Opens a notebook of so many scenarios by its file, as a person would. */
+async function openNotebook(scenarios: number): Promise<{ page: Page; last: string; first: string }> {
+  const notebook = notebookOf(scenarios)
+  const path = join(folder, `notebook-${scenarios}.json`)
+  writeFileSync(path, toFile(notebook))
+  const { page } = await open(browser, {})
+  await page.getByRole('gridcell').first().waitFor()
+  await page.goto(`${page.url().split('#')[0]}#notebooks`)
+  await page.locator('input[type=file]').first().setInputFiles(path)
+  const order = inOrder(notebook)
+  const [first, last] = [order[0]?.id ?? '', order.at(-1)?.id ?? '']
+  await page.locator(`[id="saturation/lsi@${last}"] .whole`).waitFor()
+  await page.waitForTimeout(1000)
+  return { page, first, last }
+}
+
+/** Types pH into a cell of the saturation sheet and waits for the index of `watched` to be redrawn: the mean time from Enter. */
+function edits(page: Page, scenario: string, watched: string, count: number): Promise<number> {
+  return page.evaluate(
+    async ([id, watch, n]) => {
+      const key = (target: Element, name: string) =>
+        target.dispatchEvent(new KeyboardEvent('keydown', { key: name, bubbles: true, cancelable: true }))
+      const lsi = document.getElementById(`saturation/lsi@${watch}`) as HTMLElement
+      let total = 0
+      for (let i = 0; i < n; i++) {
+        const cell = document.getElementById(`saturation/ph@${id}`) as HTMLElement
+        cell.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true, button: 0 }))
+        cell.click()
+        cell.focus()
+        key(cell, '7')
+        await new Promise(requestAnimationFrame)
+        const input = document.activeElement as HTMLInputElement
+        if (input.tagName !== 'INPUT') throw new Error('no editor opened')
+        input.value = (7.2 + ((i * 7) % 50) / 100).toFixed(2)
+        const redrawn = new Promise<void>((done) => {
+          const observer = new MutationObserver(() => {
+            observer.disconnect()
+            done()
+          })
+          observer.observe(lsi, { subtree: true, childList: true, characterData: true })
+        })
+        const start = performance.now()
+        key(input, 'Enter')
+        await redrawn
+        total += performance.now() - start
+        await new Promise(requestAnimationFrame)
+      }
+      return total / n
+    },
+    [scenario, watched, count] as const,
+  )
+}
+
+/** The longest task of the page's main thread while `act` runs, in milliseconds. */
+async function longestTask(page: Page, act: () => Promise<unknown>): Promise<number> {
+  const client = await page.context().newCDPSession(page)
+  const events: { name?: string; dur?: number; tid?: number; pid?: number; args?: { name?: string } }[] = []
+  client.on('Tracing.dataCollected', ({ value }) => void events.push(...(value as typeof events)))
+  await client.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['disabled-by-default-devtools.timeline', 'devtools.timeline', '__metadata'] },
+  })
+  await act()
+  const done = new Promise<void>((resolve) => client.once('Tracing.tracingComplete', () => resolve()))
+  await client.send('Tracing.end')
+  await done
+  const mains = new Set(
+    events.filter((e) => e.name === 'thread_name' && e.args?.name === 'CrRendererMain').map((e) => `${e.pid}/${e.tid}`),
+  )
+  const runs = events
+    .filter((e) => e.name === 'RunTask' && mains.has(`${e.pid}/${e.tid}`))
+    .map((e) => (e.dur ?? 0) / 1000)
+  return Math.max(0, ...runs)
+}
+
+describe('the page', () => {
+  for (const scenarios of [3, 50]) {
+    for (const column of ['last', 'baseline'] as const) {
+      test(`an edit of ${column} at ${scenarios} scenarios`, async () => {
+        const reference = await bare(scenarios, column)
+        const { page, first, last } = await openNotebook(scenarios)
+        const edited = column === 'baseline' ? first : last
+        await edits(page, edited, last, 5)
+        const times: number[] = []
+        for (let i = 0; i < BATCHES; i++) times.push(await edits(page, edited, last, EDITS))
+        const task = await longestTask(page, () => edits(page, edited, last, 5))
+        const time = median(times)
+        const aim = scenarios === 50 && column === 'baseline' ? 'aim 2.5' : 'aim 3'
+        report(
+          `edit of ${column}, ${scenarios} scenarios: Enter to DOM`,
+          `${time.toFixed(2)} ms`,
+          `bare engine ${reference.toFixed(2)} ms`,
+          time / reference,
+          aim,
+        )
+        report('  longest main-thread task', `${task.toFixed(1)} ms`, '', null, 'under 16, never over 50')
+        await page.close()
+      })
+    }
+  }
+})
