@@ -64,6 +64,7 @@ export function labUnit(text: string, known: Known, at: number | null = null): L
     return problem('reference_temperature', [], { found: text, at: reference })
   }
   const correction = conductivity && reference === 20 ? AT_25_FROM_20 : 1
+  if (known.unit === 'pH' && PH_UNITS.test(rest)) return { code: 'pH', times: 1 }
   const plain = rest
     .replace(/\b(?:als|en|como|expressed as)\s+/i, 'as ')
     .replace(/(?<=\s)as(?=[A-Z])/, 'as ')
@@ -83,6 +84,9 @@ function countedAlready(text: string, known: Known): LabUnit | null {
   const basis = unit(code)?.basis ?? null
   return basis !== null && basis === BASIS_SPELLINGS.get(formula.toLowerCase()) ? { code, times: 1 } : null
 }
+
+/** "Unit of pH" in other languages. */
+const PH_UNITS = /^(?:unit[ée]s?|unidad(?:es)?(?: de)?|upH)\s*(?:ph)?$|^ph[- ]?(?:units?|einheit(?:en)?)$/i
 
 /** `None` and a dash are the unit of pH alone. */
 function wordFor(small: string, known: Known): string {

@@ -2,6 +2,7 @@ import { isProblem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
 import { cellProblem } from './cellProblem'
 import { createGrouper } from './grouper'
+import { readCell } from './numbers'
 import type { RowOutcome } from './outcome'
 import { qualified, resultText } from './qualifier'
 import type { CsvRecord } from './records'
@@ -90,7 +91,7 @@ export function longReader(understanding: Understanding): RowReader {
     const limit = cellAt(cells, at.limit)
     const limitUnit = cellAt(cells, at.limitUnit)
     const bounded = limit === '' || limitUnit === '' ? limit : `${limit} ${limitUnit}`
-    return resultText(words === '' ? number : words, strongest, bounded)
+    return resultText(words === '' ? number : besideNumber(words, number, understanding.decimal), strongest, bounded)
   }
 
   function qualifiers(cells: readonly string[]): string {
@@ -110,6 +111,20 @@ export function longReader(understanding: Understanding): RowReader {
     end: grouper.end,
     met: () => met,
   }
+}
+
+/**
+ * A result given twice, as a number and as text: the text has the sign and often another decimal mark, the number is 0
+ * where the text says "below the limit".
+ */
+function besideNumber(text: string, number: string, decimal: Understanding['decimal']): string {
+  const read = readCell(text, null)
+  if (read.kind === 'missing') return ''
+  if (read.kind === 'censored') {
+    if (read.limit === null) return read.sign === '<' ? 'ND' : 'OR'
+    return `${read.sign}${String(read.limit).replace('.', decimal ?? '.')}${read.unit}`
+  }
+  return number === '' ? text : number
 }
 
 /** Analyte columns of public portals, in which remark codes have their published meaning. */

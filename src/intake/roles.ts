@@ -34,7 +34,7 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
     'result|results|value|result value|measured value|concentration|messwert|ergebnis|wert|resultat|valeur|resultat numerique|resultado|valor|resultmeasurevalue|result measure|final result|reported result',
   result_text: 'resultat alphanumerique|result text|reported value|text result',
   qualifier:
-    'qualifier|qual|flag|flags|q|lab flag|remark|remark code|data qualifier|result qualifier|resultqualifier notation|qualifikator|kennung|vorzeichen|prefix|sign|operator|signe|qualificatif|calificador|signo|measurequalifiercode|result measurequalifiercode',
+    'qualifier|qual|flag|flags|q|lab flag|remark code|data qualifier|result qualifier|resultqualifier notation|qualifikator|vorzeichen|prefix|sign|operator|signe|qualificatif|calificador|signo|measurequalifiercode|result measurequalifiercode',
   detection: 'resultdetectionconditiontext|result resultdetectioncondition|detection condition|detect|detected',
   unit: 'unit|units|unit of measure|uom|result unit|einheit|einheiten|unite|unites|libelle unite|unidad|unidades|resultmeasure measureunitcode|result measureunit|determinand unit label|unit label',
   limit:
@@ -42,6 +42,19 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
   limit_unit: 'limit unit|detectionquantitationlimitmeasure measureunitcode|detectionlimit measureunita',
   fraction: 'fraction|sample fraction|resultsamplefractiontext|result samplefraction',
 }
+
+/** Roles that mean something only where each row is one result. */
+export const OF_RESULTS: ReadonlySet<Role | 'quantity'> = new Set<Role>([
+  'analyte',
+  'result',
+  'result_text',
+  'qualifier',
+  'detection',
+  'unit',
+  'limit',
+  'limit_unit',
+  'fraction',
+])
 
 export const ROLES: ReadonlyMap<string, Role> = new Map(
   Object.entries(HEADINGS).flatMap(([role, names]) => names.split('|').map((name) => [name, role as Role])),

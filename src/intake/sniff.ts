@@ -7,6 +7,7 @@ import { doubtsOf } from './doubts'
 import { dateEvidence, decimalEvidence, unitByReadings } from './evidence'
 import type { Known } from './known'
 import { besideOf, type RawColumn, rawColumns } from './layout'
+import { OF_RESULTS } from './roles'
 import { createLookup, type Table } from './table'
 import type { Answers, Column, Question, Understanding } from './understanding'
 
@@ -95,9 +96,7 @@ function understood(
     matched.map((one) => settle(one, known, decimal, questions)),
     table.shape,
   )
-  const columns = settled
-    .filter((_, i) => raw[i]?.kind === 'column')
-    .map((one) => (table.shape === 'long' ? inLong(one) : one))
+  const columns = settled.filter((_, i) => raw[i]?.kind === 'column').map((one) => inShape(one, table.shape))
   const analytes = settled.filter((_, i) => raw[i]?.kind === 'analyte')
   const under = (table.units ?? table.header) + 1
   const answer: Understanding = {
@@ -177,11 +176,13 @@ function onlyOnce(columns: readonly Column[], shape: Understanding['shape']): re
   })
 }
 
-/** Where each row is one result, a column that is named like a quantity holds something else about it. */
-function inLong(column: Column): Column {
-  if (column.role !== 'quantity') return column
-  const why = [{ code: 'beside_results', facts: {} }]
-  return { ...column, role: 'note', quantity: null, unit: null, confidence: 0, why }
+/** A column whose meaning this shape of file has no use for is kept as a note. */
+function inShape(column: Column, shape: Understanding['shape']): Column {
+  const note = (code: string): Column => {
+    return { ...column, role: 'note', quantity: null, unit: null, confidence: 0, why: [{ code, facts: {} }] }
+  }
+  if (shape === 'long') return column.role === 'quantity' ? note('beside_results') : column
+  return OF_RESULTS.has(column.role) && shape === 'wide' ? note('unknown') : column
 }
 
 function exampleOf(matched: readonly Tried[]): string {
