@@ -32,7 +32,7 @@ export function productContent(
   }
   const percent = massPercent(id, strength, basis, quantity)
   if (isFailure(percent)) return percent
-  const refused = outside(quantity, percent, 0.01, PURE)
+  const refused = outside(quantity, percent, 0.01, product.most ?? PURE)
   if (refused) return refused
   const density = product.density && between(product.density, percent, quantity)
   if (isFailure(density)) return density

@@ -40,6 +40,8 @@ export interface Product {
   readonly takes?: { readonly chlorine: number; readonly leaves: Gives }
   /** bases in which its strength is sold */
   readonly bases: readonly StrengthBasis[]
+  /** mass percent of the formula that a label may reach: 100 but where the water of crystallisation may be missing */
+  readonly most?: number
   /** mass percent and density in kg/L at 20 °C, for a liquid */
   readonly density?: readonly (readonly [massPercent: number, density: number])[]
   /** degrees Baumé and mass percent, where it is sold so */
@@ -183,6 +185,8 @@ export const PRODUCTS: Readonly<Record<ProductId, Product>> = {
     molarMass: 255.98,
     gives: { alkalinity: 1, sodium: 1, cyanurate: 1, chlorine: 2 },
     bases: available,
+    // anhydrous, 64.5 % available chlorine; labels of the dihydrate say 55 to 56
+    most: 116.5,
   },
   trichlor: {
     formula: 'C3N3O3Cl3',
