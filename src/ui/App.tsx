@@ -10,6 +10,7 @@ import { announcement } from './shell/announce'
 import { BookContext } from './shell/book'
 import { createBook } from './shell/createBook'
 import { createDesk, DeskContext, type Opened, useDesk } from './shell/desk'
+import { allowDrop, dropFile } from './shell/dropFile'
 import { guardUnsaved } from './shell/guardUnsaved'
 import { onPageKey } from './shell/onPageKey'
 import { usePlace } from './shell/place'
@@ -42,7 +43,7 @@ function NothingOpen() {
         {(trouble) => (
           <div class="still">
             <h1>{say('page.opening_failed')}</h1>
-            <p>{sentence(trouble())}</p>
+            <p>{sentence(trouble().why)}</p>
           </div>
         )}
       </Show>
@@ -73,10 +74,15 @@ function OpenBook(props: { opened: Opened }) {
   return (
     <BookContext.Provider value={book}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that work anywhere on the page */}
-      <div class="book" onKeyDown={(event) => onPageKey(book, event)}>
+      <div class="book" onKeyDown={(event) => onPageKey(book, event)} onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
         <Rail />
-        <main class="page" id="page" tabindex={place().page === 'keys' ? 0 : -1}>
+        <main
+          class="page"
+          classList={{ broad: place().page !== 'worksheets' }}
+          id="page"
+          tabindex={place().page === 'keys' ? 0 : -1}
+        >
           <ErrorBoundary fallback={(error) => <p class="still warm">{String(error)}</p>}>
             <Suspense>
               <Switch>

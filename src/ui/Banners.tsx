@@ -1,6 +1,9 @@
 import { Show } from 'solid-js'
+import { isProblem } from '../words/problem'
 import { say, sentence } from '../words/say'
+import { downloadText } from './notebooks/downloadText'
 import { saveToFile } from './notebooks/saveToFile'
+import { announce } from './shell/announce'
 import { useBook } from './shell/book'
 import { useDesk } from './shell/desk'
 import { placeLink } from './shell/place'
@@ -9,12 +12,27 @@ import { placeLink } from './shell/place'
 export function Banners() {
   const book = useBook()
   const desk = useDesk()
+
+  /** The way out for a notebook that cannot be read: all that is stored of it, as text. */
+  async function saveStored(id: string): Promise<void> {
+    const text = await desk.raw(id)
+    if (isProblem(text)) announce(sentence(text))
+    else downloadText(`${id}.stored.json`, text)
+  }
+
   return (
     <div class="banners">
       <Show when={desk.trouble()}>
         {(trouble) => (
           <p class="banner" role="alert">
-            {sentence(trouble())}
+            {say('page.opening_failed')} {sentence(trouble().why)}
+            <Show when={trouble().id}>
+              {(id) => (
+                <button type="button" class="act" onClick={() => void saveStored(id())}>
+                  {say('page.notebooks.raw')}
+                </button>
+              )}
+            </Show>
           </p>
         )}
       </Show>

@@ -9,6 +9,7 @@ import { judge, type Side } from '../../worksheet/judge'
 import { decimalsOf } from '../decimalsOf'
 import { labelInside } from '../labelOf'
 import { decimalsWritten, type Figures, figures } from './figures'
+import { noticesOf } from './noticesOf'
 
 /** Everything that one cell shows, worked out from data alone. */
 export interface CellView {
@@ -43,7 +44,7 @@ export function cellView(facts: CellFacts): CellView {
   const { row, outcome, source } = facts
   const here = source.from === 'typed' || source.from === 'sample'
   const assumed = 'formula' in row && source.cell !== null
-  const notices = outcome?.notices ?? []
+  const notices = noticesOf(row, outcome)
   const bare = { figures: null, text: '', difference: '', side: null, notices, here, assumed, said: '' }
 
   if (outcome === undefined) return { ...bare, kind: 'empty' }

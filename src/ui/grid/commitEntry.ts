@@ -1,6 +1,11 @@
-import { isProblem, type Problem } from '../../words/problem'
+import type { Edit } from '../../notebook/edit'
+import { isProblem } from '../../words/problem'
+import type { Quantity } from '../../worksheet/catalog'
+import { noticeText } from '../noticeText'
+import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import { readEntry } from '../shell/readEntry'
+import { noticesOf } from './noticesOf'
 
 /**
  * Takes what stands in the open editor into the notebook and closes the editor. What cannot be read or taken stays in
@@ -16,15 +21,22 @@ export function commitEntry(book: Book, entered: string): boolean {
     selection.edit(null)
     return true
   }
-  const fault = take(book, cell.scenario, entered)
-  if (fault) selection.setFault(fault)
-  else selection.edit(null)
-  return fault === null
-
-  function take(from: Book, scenario: string, text: string): Problem | null {
-    const quantity = cell?.row.quantity
-    if (!quantity) return null
-    const edit = readEntry(text, { scenario, quantity, unit: from.unit(quantity.name), notebook: from.notebook() })
-    return isProblem(edit) ? edit : from.dispatch(edit)
+  const { scenario, row } = cell
+  const unit = book.unit(row.quantity.name)
+  const edit = readEntry(entered, { scenario, quantity: row.quantity, unit, notebook: book.notebook() })
+  const fault = isProblem(edit) ? edit : book.dispatch(edit)
+  if (fault) {
+    selection.setFault(fault)
+    return false
   }
+  selection.edit(null)
+  if (!isProblem(edit)) question(edit, row.quantity)
+  return true
+}
+
+/** An unlikely entry is kept, and asked about. */
+function question(edit: Edit, { row }: Quantity): void {
+  if (edit.type !== 'set_cell' || edit.cell?.kind !== 'value') return
+  const [notice] = noticesOf(row, { value: edit.cell.canonical, notices: [] })
+  if (notice) announce(noticeText(notice))
 }

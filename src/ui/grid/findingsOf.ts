@@ -8,6 +8,7 @@ import { noticeText } from '../noticeText'
 import type { Book } from '../shell/book'
 import { bandIn } from './bandIn'
 import type { GridRow } from './gridRow'
+import { noticesOf } from './noticesOf'
 
 export interface Finding {
   readonly text: string
@@ -29,7 +30,10 @@ export function findingsOf(book: Book, rows: readonly GridRow[]): readonly Findi
     for (const scenario of book.scenarios()) {
       const outcome = book.outcome(scenario, quantity.name)
       if (!hasValue(outcome)) continue
-      for (const notice of outcome.notices) {
+      if (quantity.formula && book.source(scenario, quantity.name).from === 'typed') {
+        add(say('page.assumed', { name: labelOf(quantity.name, quantity.row) }), false, scenario)
+      }
+      for (const notice of noticesOf(quantity.row, outcome)) {
         if (notice === `unlikely:${quantity.name}` || notice.startsWith('disagree:'))
           add(noticeText(notice), false, scenario)
       }

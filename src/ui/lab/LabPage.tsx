@@ -1,4 +1,4 @@
-import { createMemo, createResource, createSignal, Show } from 'solid-js'
+import { createComputed, createMemo, createResource, createSignal, on, Show } from 'solid-js'
 import { knownQuantities } from '../../intake/known'
 import type { Answers, ColumnAnswer } from '../../intake/understanding'
 import type { Problem } from '../../words/problem'
@@ -41,11 +41,13 @@ export function LabPage() {
   )
   const refused = createMemo(() => (read.latest?.outcomes ?? []).filter((outcome) => outcome.kind === 'refused'))
 
-  function open(file: File): void {
-    setAnswers({})
-    setProblems([])
-    setLabFile(file)
-  }
+  // What was answered about one file says nothing of the next.
+  createComputed(
+    on(labFile, () => {
+      setAnswers({})
+      setProblems([])
+    }),
+  )
 
   function answerColumn(heading: string, answer: ColumnAnswer): void {
     const before = answers().columns ?? {}
@@ -67,7 +69,7 @@ export function LabPage() {
       <h1>{say('page.title.lab')}</h1>
       <p class="intro">{say('page.lab.intro')}</p>
       <div class="acts">
-        <FileButton label={say('page.lab.choose')} accept=".csv,.tsv,.txt,text/csv,text/plain" onFile={open} />
+        <FileButton label={say('page.lab.choose')} accept=".csv,.tsv,.txt,text/csv,text/plain" onFile={setLabFile} />
         <Show when={labFile()}>{(file) => <span class="quiet">{file().name}</span>}</Show>
       </div>
       <Problems problems={problems()} />

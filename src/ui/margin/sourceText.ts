@@ -11,5 +11,7 @@ export function sourceText(book: Book, scenario: string, quantity: string): stri
   const entered =
     cell?.kind === 'value' && cell.unit !== book.unit(quantity) ? `${cell.entered} ${unitWords(cell.unit)}` : ''
   const facts = { sample, entered, baseline: notebook.scenarios[book.baseline()]?.name ?? '' }
+  const isComputed = book.catalog().quantities.get(quantity)?.formula
+  if (isComputed && from === 'typed') return say('page.from.assumed')
   return say(`page.from.${from}${entered === '' ? '' : '_as'}`, facts)
 }

@@ -14,7 +14,7 @@ export function NotebookForm() {
   }
   return (
     <>
-      <form onSubmit={(event) => event.preventDefault()}>
+      <form class="tall" onSubmit={(event) => event.preventDefault()}>
         <label>
           {say('page.notebooks.name')}
           <input

@@ -6,7 +6,6 @@ import { useBook } from '../shell/book'
 import { useDesk } from '../shell/desk'
 import { goTo } from '../shell/place'
 import { DeleteDialog } from './DeleteDialog'
-import { downloadText } from './downloadText'
 import { FileButton } from './FileButton'
 import { NotebookForm } from './NotebookForm'
 import { OwnWorksheets } from './OwnWorksheets'
@@ -120,19 +119,6 @@ export function NotebooksPage() {
               <button
                 type="button"
                 class="act"
-                aria-label={`${say('page.notebooks.raw')} ${entry.name}`}
-                onClick={async () => {
-                  const text = await desk.raw(entry.id)
-                  if (isProblem(text)) setProblems([text])
-                  else downloadText(`${entry.name}.stored.json`, text)
-                }}
-              >
-                {say('page.notebooks.raw')}
-              </button>
-              <button
-                type="button"
-                class="act"
-                disabled={isOpen(entry.id)}
                 aria-label={`${say('page.notebooks.delete')} ${entry.name}`}
                 onClick={() => setLeaving(entry)}
               >

@@ -100,7 +100,7 @@ function checkText(f: LockedFunction, { args, expect, output, tolerance }: Check
   const given = args.map((value) => (value === undefined ? '–' : shown(value))).join('; ')
   const call = `${f.name}(${given})${output === undefined ? '' : ` → ${output}`}`
   if (typeof expect !== 'number') return `${call} = ${shown(expect)}`
-  return say('page.functions.check', { call, expect, tolerance })
+  return say('page.functions.check', { call, expect: shown(expect), tolerance: String(tolerance) })
 }
 
 function shown(value: Value): string {

@@ -18,13 +18,19 @@ export interface Opened {
   readonly writable: boolean
 }
 
+export interface Trouble {
+  readonly why: Problem
+  /** null: it was not kept here */
+  readonly id: string | null
+}
+
 /** What lies on the desk: the open notebook, and the others that the browser keeps. */
 export interface Desk {
   readonly opened: Accessor<Opened | null>
   /** why nothing can be kept; null when it can */
   readonly blocked: Accessor<Problem | null>
-  /** why the wanted notebook could not be opened */
-  readonly trouble: Accessor<Problem | null>
+  /** why a notebook could not be opened, and which one */
+  readonly trouble: Accessor<Trouble | null>
   /** the example was put there because nothing was kept yet */
   readonly firstRun: Accessor<boolean>
   list(): Promise<readonly Entry[] | Problem>
@@ -50,7 +56,7 @@ export function useDesk(): Desk {
 export function createDesk(): Desk {
   const [opened, setOpened] = createSignal<Opened | null>(null)
   const [blocked, setBlocked] = createSignal<Problem | null>(null)
-  const [trouble, setTrouble] = createSignal<Problem | null>(null)
+  const [trouble, setTrouble] = createSignal<Trouble | null>(null)
   const [firstRun, setFirstRun] = createSignal(false)
   const store = openStore()
   let held: Claim | null = null
@@ -65,7 +71,6 @@ export function createDesk(): Desk {
 
   async function show(notebook: Notebook, append: Append | null, writable: boolean): Promise<void> {
     if (Object.keys(notebook.worksheets).length > 0) await prepareOwnWorksheets()
-    setTrouble(null)
     keepPreference('notebook', notebook.id)
     const address = new URL(location.href)
     address.searchParams.set('notebook', notebook.id)
@@ -89,7 +94,7 @@ export function createDesk(): Desk {
   /** The tab that wrote is gone: read what it left, and write from there. */
   async function takeOver(from: Store, id: string): Promise<void> {
     const notebook = await from.load(id)
-    if (isProblem(notebook)) setTrouble(notebook)
+    if (isProblem(notebook)) setTrouble({ why: notebook, id })
     else await show(notebook, (edits) => from.append(id, edits), true)
   }
 
@@ -123,17 +128,22 @@ export function createDesk(): Desk {
       return
     }
     const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
-    const [last] = kept
-    const entry = kept.find(({ id }) => id === wanted) ?? last
-    if (entry) setTrouble(await openFrom(from, entry.id))
-    else await addExample()
+    const first = kept.find(({ id }) => id === wanted)
+    // One that cannot be read must not bar the way to the others.
+    for (const { id } of first ? [first, ...kept.filter((entry) => entry !== first)] : kept) {
+      const why = await openFrom(from, id)
+      if (!why) return
+      setTrouble({ why, id })
+    }
+    await addExample()
   }
 
   async function addExample(): Promise<void> {
     setFirstRun(true)
     const { exampleNotebook } = await import('./exampleNotebook')
     const example = exampleNotebook()
-    setTrouble(isProblem(example) ? example : await add(example))
+    const why = isProblem(example) ? example : await add(example)
+    if (why) setTrouble({ why, id: null })
   }
 
   async function within<T>(work: (open: Store) => Promise<T | Problem>): Promise<T | Problem> {
@@ -152,7 +162,8 @@ export function createDesk(): Desk {
     list: () => within((open) => open.list()),
     async open(id) {
       setFirstRun(false)
-      setTrouble(orNull(await within((open) => openFrom(open, id))))
+      const why = orNull(await within((open) => openFrom(open, id)))
+      setTrouble(why && { why, id })
     },
     add,
     async start(name) {
@@ -162,11 +173,14 @@ export function createDesk(): Desk {
     },
     copy: async (id, name) => orNull(await within((open) => open.copy(id, name))),
     async remove(id) {
-      if (opened()?.notebook.id === id) {
+      const isOpen = opened()?.notebook.id === id
+      if (isOpen) {
         await leave()
         setOpened(null)
       }
-      return orNull(await within((open) => open.remove(id)))
+      const why = orNull(await within((open) => open.remove(id)))
+      if (isOpen) await begin()
+      return why
     },
     raw: (id) => within((open) => open.raw(id)),
     beforeLeaving(next) {
