@@ -1,3 +1,4 @@
+import { answerFor } from './answerFor'
 import { matchColumn } from './columns'
 import { analyteKey } from './layout'
 import { type CellReader, createCellReader } from './reading'
@@ -39,7 +40,7 @@ export function createAnalytes(understanding: Understanding): (heading: string, 
       heading,
       known,
       beside,
-      understanding.answers.columns?.[heading],
+      answerFor(understanding.answers, heading),
     )
     const open = question?.choices ?? (units.length > 1 ? units.map(({ code }) => code) : null)
     const found: Analyte =

@@ -10,7 +10,7 @@ export type DateReading =
 const NOT_A_DATE: DateReading = { kind: 'unreadable', why: 'not_a_date' }
 
 /** First three letters of month names, without accents, in English, German, French and Spanish; four where three are shared. */
-const MONTHS: Readonly<Record<string, number>> = Object.fromEntries(
+const MONTHS: ReadonlyMap<string, number> = new Map(
   [
     'jan ene janv',
     'feb fev fevr',
@@ -24,7 +24,7 @@ const MONTHS: Readonly<Record<string, number>> = Object.fromEntries(
     'oct okt',
     'nov',
     'dec dez dic',
-  ].flatMap((names, i) => names.split(' ').map((name) => [name, i + 1])),
+  ].flatMap((names, i) => names.split(' ').map((name) => [name, i + 1] as const)),
 )
 
 const TIME =
@@ -140,7 +140,7 @@ function isDay(y: number, m: number, d: number): boolean {
 
 function month(name = ''): string {
   const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
-  return String(MONTHS[plain.slice(0, 4)] ?? MONTHS[plain.slice(0, 3)] ?? 0)
+  return String(MONTHS.get(plain.slice(0, 4)) ?? MONTHS.get(plain.slice(0, 3)) ?? 0)
 }
 
 /** Day 1 is 1900-01-01 and a 29 February 1900 is counted, so that from March 1900 on day 0 is 1899-12-30. */

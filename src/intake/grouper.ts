@@ -75,7 +75,7 @@ export function createGrouper(understanding: Understanding): Grouper {
   }
 
   function opened(record: CsvRecord, key: string, head: SampleHead, repeats: number | null): Open {
-    const notes = waitingNotes.get(key) ?? {}
+    const notes = waitingNotes.get(key) ?? Object.create(null)
     const one: Open = { row: record.row, head, readings: {}, notes, counts: {}, repeats }
     open.set(key, one)
     return one
@@ -132,7 +132,7 @@ export function createGrouper(understanding: Understanding): Grouper {
     },
     note(key, heading, text) {
       const one = open.get(key)
-      const notes = one?.notes ?? waitingNotes.get(key) ?? {}
+      const notes = one?.notes ?? waitingNotes.get(key) ?? Object.create(null)
       notes[heading] = notes[heading] === undefined ? text : `${notes[heading]}; ${text}`
       if (one === undefined) waitingNotes.set(key, notes)
     },

@@ -24,22 +24,22 @@ const AT_25_FROM_20 = 1.116
 const REFERENCE = /(?:@|(?<![\p{L}\d])(?:at|bei|à|a|ref\.?))?\s*(?<![\d.,])(\d\d)\s*(?:°|deg)?\s*C$/iu
 
 /** Spellings of laboratories that are no units of their own: multiples, and words for "counted as". */
-const MULTIPLES: Readonly<Record<string, readonly [unit: string, times: number]>> = {
-  '%': ['g/L', 10],
-  '% w/v': ['g/L', 10],
-  '‰': ['g/L', 1],
-  'ms/m': ['µS/cm', 10],
-  's/m': ['mS/cm', 10],
-}
-const ALIKE: Readonly<Record<string, string>> = {
-  fnu: 'NTU',
-  ftu: 'NTU',
-  ntru: 'NTU',
-  none: 'pH',
-  '-': 'pH',
-  '': 'pH',
-  mm: 'mmol/L',
-}
+const MULTIPLES: ReadonlyMap<string, readonly [unit: string, times: number]> = new Map([
+  ['%', ['g/L', 10]],
+  ['% w/v', ['g/L', 10]],
+  ['‰', ['g/L', 1]],
+  ['ms/m', ['µS/cm', 10]],
+  ['s/m', ['mS/cm', 10]],
+])
+const ALIKE: ReadonlyMap<string, string> = new Map([
+  ['fnu', 'NTU'],
+  ['ftu', 'NTU'],
+  ['ntru', 'NTU'],
+  ['none', 'pH'],
+  ['-', 'pH'],
+  ['', 'pH'],
+  ['mm', 'mmol/L'],
+])
 
 /** A text without the temperature to which a conductivity is referred, and that temperature in °C. */
 export function withoutReference(text: string): { readonly rest: string; readonly at: number | null } {
@@ -70,7 +70,7 @@ export function labUnit(text: string, known: Known, at: number | null = null): L
     .replace(/(?<=\s)as(?=[A-Z])/, 'as ')
     .replace(/^°\s+/, '°')
   const small = plain.toLowerCase().replace(/μ/g, 'µ')
-  const [written, times] = MULTIPLES[small] ?? [ALIKE[small] !== undefined ? wordFor(small, known) : plain, 1]
+  const [written, times] = MULTIPLES.get(small) ?? [ALIKE.has(small) ? wordFor(small, known) : plain, 1]
   const code = readUnit(written, known.unit, { profile: 'metric', quantity: known.name })
   if (!isProblem(code)) return { code, times: times * correction }
   return countedAlready(plain, known) ?? code
@@ -90,7 +90,7 @@ const PH_UNITS = /^(?:unit[ée]s?|unidad(?:es)?(?: de)?|upH)\s*(?:ph)?$|^ph[- ]?
 
 /** `None` and a dash are the unit of pH alone. */
 function wordFor(small: string, known: Known): string {
-  const word = ALIKE[small] ?? small
+  const word = ALIKE.get(small) ?? small
   return word === 'pH' && known.unit !== 'pH' ? small : word
 }
 

@@ -8,7 +8,7 @@ export interface LabSample {
   /** ISO date, or date and time; empty where the file has none */
   readonly date: string
   readonly readings: Readonly<Record<string, LabReading>>
-  /** columns that are no quantity of ours, by heading, as text */
+  /** columns that are no quantity of ours, by heading, as text; no prototype, since headings are a stranger's */
   readonly notes: Readonly<Record<string, string>>
   /** set where the same sample (name and date) was read before: the row it stood in */
   readonly repeats?: number

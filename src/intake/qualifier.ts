@@ -7,31 +7,21 @@ export type Qualified = 'plain' | 'under' | 'over' | 'estimated' | 'missing' | '
  * Letters that keep the value (US Geological Survey remark codes A, E, S and R; J and E of laboratories) and those that say
  * "there, but too little to measure" (M, N). R means "rejected" to other laboratories, so it counts in portal files only.
  */
-const LETTERS: Readonly<Record<string, Qualified>> = {
-  '': 'plain',
-  '=': 'plain',
-  '==': 'plain',
-  '<': 'under',
-  '<=': 'under',
-  '≤': 'under',
-  U: 'under',
-  UJ: 'under',
-  M: 'under',
-  N: 'under',
-  '>': 'over',
-  '>=': 'over',
-  '≥': 'over',
-  J: 'estimated',
-  E: 'estimated',
-  '~': 'estimated',
-  A: 'estimated',
-  S: 'estimated',
-}
+const LETTERS: ReadonlyMap<string, Qualified> = new Map(
+  Object.entries({
+    plain: ['', '=', '=='],
+    under: ['<', '<=', '≤', 'U', 'UJ', 'M', 'N'],
+    over: ['>', '>=', '≥'],
+    estimated: ['J', 'E', '~', 'A', 'S'],
+  } satisfies Partial<Record<Qualified, string[]>>).flatMap(([says, letters]) =>
+    letters.map((letter) => [letter, says as Qualified]),
+  ),
+)
 
 /** Reads the text of a qualifier column. One that is not known is no reason to take the number as it stands. */
 export function qualified(text: string, portal: boolean): Qualified {
   const trimmed = text.trim()
-  const letter = LETTERS[trimmed.toUpperCase()]
+  const letter = LETTERS.get(trimmed.toUpperCase())
   if (letter !== undefined) return letter
   if (trimmed.toUpperCase() === 'R') return portal ? 'estimated' : 'unknown'
   const word = readCell(trimmed, '.')

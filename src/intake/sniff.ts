@@ -1,4 +1,5 @@
 import { problem } from '../words/problem'
+import { answerFor } from './answerFor'
 import { answerProblems } from './answerProblems'
 import { type Matched, matchColumn } from './columns'
 import { createDecoder, type Encoding, findEncoding } from './decode'
@@ -74,7 +75,7 @@ function understood(
   const beside = besideOf(raw)
   const matched = raw.map((one) => {
     const context = { ...beside, unit: one.unit }
-    return { raw: one, ...matchColumn(one.index, one.heading, known, context, answers.columns?.[one.heading]) }
+    return { raw: one, ...matchColumn(one.index, one.heading, known, context, answerFor(answers, one.heading)) }
   })
   const cells = matched.flatMap(({ raw: { texts }, column }) => {
     const one = known.get(column.quantity ?? '')

@@ -22,7 +22,7 @@ export function transposedReader(understanding: Understanding): RowReader {
   function read(index: number, lines: readonly Line[]): RowOutcome {
     const row = index + 1
     const readings: Record<string, LabReading> = {}
-    const notes: Record<string, string> = {}
+    const notes: Record<string, string> = Object.create(null)
     const problems: Problem[] = []
     let [name, date] = ['', '']
     for (const line of lines) {

@@ -54,7 +54,7 @@ export function wideReader(understanding: Understanding): RowReader {
     const date = dateOf(record, understanding, dates)
     if (isProblem(date)) problems.push(date)
     if (problems.length > 0 || isProblem(date)) return [refuse(record, ...problems)]
-    const texts: Record<string, string> = {}
+    const texts: Record<string, string> = Object.create(null)
     for (const { heading, index } of notes) {
       const text = cells[index]?.trim() ?? ''
       if (text !== '') texts[heading] = text

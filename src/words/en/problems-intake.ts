@@ -55,7 +55,7 @@ export const problemsIntake = {
   'intake.why.base_capacity': 'a base capacity, not alkalinity; kept as a note',
   'intake.why.not_total_hardness':
     'a part of the hardness by its anions, neither total nor calcium hardness; kept as a note',
-  'intake.why.unit_unknown_unit': '“{found}” is not a unit that we know for {quantity}; kept as a note',
+  'intake.why.unit_unread_unit': '“{found}” is not a unit that we know for {quantity}; kept as a note',
   'intake.why.unit_wrong_dimension': '{quantity} is not measured in “{found}”; kept as a note',
   'intake.why.unit_wrong_basis': '“{found}” counts another substance than {quantity} does; kept as a note',
   'intake.why.unit_ambiguous_unit': '“{found}” means several units; kept as a note',
