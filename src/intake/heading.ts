@@ -49,13 +49,17 @@ export function readHeading(heading: string, known: ReadonlyMap<string, Known>):
   return unitProblem(heading, known) ?? NOTHING
 }
 
+/** Units that are understood, and are refused or asked about later. */
+const SAYS_MORE: ReadonlySet<string> = new Set(['reference_temperature', 'ambiguous_unit', 'wrong_basis'])
+
 function withUnit(name: readonly string[], unit: string, known: ReadonlyMap<string, Known>): Heading | null {
   const found = named(name)
   if (found === null) return null
   if (found.meaning === null) return isSomeUnit(unit, known) ? found : null
   const fits = found.meaning.quantities.some((quantity) => {
     const one = known.get(quantity)
-    return one !== undefined && !isProblem(labUnit(unit, one, found.at))
+    const read = one === undefined ? null : labUnit(unit, one, found.at)
+    return read !== null && (!isProblem(read) || SAYS_MORE.has(read.code))
   })
   return fits ? { ...found, unit: found.unit === null ? unit : `${unit} ${found.unit}` } : null
 }

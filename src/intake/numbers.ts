@@ -50,7 +50,8 @@ const PLAIN_COMMA = /^-?\d+(?:,\d+)?$/
  * is read, and one like `1,250` is ambiguous. It never guesses, never takes a word for zero, never throws.
  */
 export function readCell(cell: string, decimal: DecimalMark | null): CellReading {
-  if (decimal === '.' ? PLAIN.test(cell) : decimal === ',' && PLAIN_COMMA.test(cell)) {
+  const short = cell.length <= LONGEST
+  if (short && (decimal === '.' ? PLAIN.test(cell) : decimal === ',' && PLAIN_COMMA.test(cell))) {
     const figures = decimal === ',' ? cell.replace(',', '.') : cell
     return { kind: 'value', value: Number(figures), figures, unit: '', estimated: false }
   }

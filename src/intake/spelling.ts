@@ -10,6 +10,8 @@ export function spelling(text: string): string {
     .replace(/ß/g, 'ss')
     .replace(/(?<=^|\W)cl\s*[-−⁻](?=$|\W)/gu, ' clminus ')
     .replace(/[^\p{L}\p{N}+#%]+/gu, ' ')
+    .replace(/(?<=^|\s)[+#%]+(?=\s|$)/g, '')
+    .replace(/\s+/g, ' ')
     .trim()
 }
 

@@ -49,7 +49,7 @@ const ENTRIES: readonly Entry[] = [
   ['free_chlorine total_chlorine chloride', 'cl'],
   [
     'total_alkalinity',
-    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekapazitat ks4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|tac|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
+    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|tac|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
   ],
   [
     'calcium_hardness',
