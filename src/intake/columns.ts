@@ -78,6 +78,8 @@ export function matchColumn(
   const read = readHeading(heading, known)
   const frenchTa = beside.french && /^ta\b/i.test(heading.trim())
   if (frenchTa && answer.quantity === undefined) return note([{ code: 'not_total_alkalinity', facts: {} }])
+  if (answer.quantity === undefined && isSalinity(heading, read.unit ?? beside.unit))
+    return note([{ code: 'salinity', facts: {} }])
   const quantities = answer.quantity === undefined ? (read.meaning?.quantities ?? []) : [answer.quantity]
   const known_ = quantities.flatMap((name) => known.get(name) ?? [])
   const [first] = known_
@@ -102,6 +104,11 @@ export function matchColumn(
     }
   }
   return withUnit(column, first, read, beside, answer)
+}
+
+/** Salinity as oceanographers count it: grams of sea salt in a kilogram of water, not milligrams of NaCl in a litre. */
+function isSalinity(heading: string, unit: string | null): boolean {
+  return /^salini[tdn]/i.test(spelling(heading)) && /ppt|psu|g\/kg|‰|per ?mil/i.test(`${heading} ${unit ?? ''}`)
 }
 
 const ANSWERED: Why = { code: 'answered', facts: {} }

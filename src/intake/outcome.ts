@@ -17,6 +17,8 @@ export interface LabSample {
 /** Why a row made no sample of its own though nothing is wrong with it. */
 export type SkipRule =
   | 'blank'
+  /** of a file with samples across: a column of limits, methods or remarks */
+  | 'not_a_sample'
   /** a footnote, or a row in which nothing was measured */
   | 'nothing_measured'
   | 'header_again'

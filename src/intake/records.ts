@@ -19,7 +19,7 @@ const LONGEST_FIELD = 65_536
 /** A line longer than this is no table. */
 const LONGEST_LINE = 4_000_000
 
-const SEP_LINE = /^sep=(.)[ \t]*\n/i
+const SEP_LINE = /^sep=([,;\t|^~:])[ \t]*\n/i
 
 /** The delimiter that a first line `sep=;` declares, as spreadsheets write it. */
 export function declaredDelimiter(text: string): string | null {
@@ -44,6 +44,7 @@ export function createCsvReader(delimiter: string): CsvReader {
   let heldReturn = false
   let row = 0
   let started = false
+  let spaced: RegExp | null = null
 
   function records(parsed: Parsed): CsvRecord[] {
     return parsed.data.map((cells) => ({ row: ++row, cells }))
@@ -78,6 +79,10 @@ export function createCsvReader(delimiter: string): CsvReader {
     return rest.length > LONGEST_FIELD && rest.includes('\n') ? whole.concat(oneByOne(rest, false)) : whole
   }
 
+  function tidied(text: string): string {
+    return spaced === null ? text : text.replace(spaced, '$1"')
+  }
+
   /** Every line end becomes LF; a CR at the very end may be half of a CRLF and waits. */
   function lines(text: string): string {
     const all = heldReturn ? `\r${text}` : text
@@ -96,16 +101,21 @@ export function createCsvReader(delimiter: string): CsvReader {
         }
         started = true
         all = opened(all)
+        spaced = spacesBeforeQuotes(all, delimiter)
       }
       if (all.length > LONGEST_LINE && !all.includes('\n')) {
         rest = ''
         return [{ row: ++row, cells: [all.slice(0, 200)], broken: true }]
       }
-      return take(all)
+      return take(tidied(all))
     },
     end() {
       let all = heldReturn ? `${rest}\n` : rest
-      if (!started) all = opened(all)
+      if (!started) {
+        all = opened(all)
+        spaced = spacesBeforeQuotes(all, delimiter)
+      }
+      all = tidied(all)
       if (all === '') return []
       const out = take(all.endsWith('\n') ? all : `${all}\n`)
       const left = rest
@@ -117,6 +127,13 @@ export function createCsvReader(delimiter: string): CsvReader {
 /** Without what stands before the first record: a byte order mark, a line that declares the delimiter. */
 function opened(text: string): string {
   return text.replace(/^\uFEFF/, '').replace(SEP_LINE, '')
+}
+
+/** Where the first line has spaces between a delimiter and a quote, they are no part of the fields anywhere in the file. */
+function spacesBeforeQuotes(text: string, delimiter: string): RegExp | null {
+  const mark = `[\\${delimiter}]`
+  const [line = ''] = text.split('\n', 1)
+  return new RegExp(`^[^"]*${mark} +"`).test(line) ? new RegExp(`(${mark}) +"`, 'g') : null
 }
 
 /** The part of Papa's result that we read; its own types say `any`. */

@@ -27,7 +27,7 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
   place:
     'place|location|site|station|pool|pool name|sampling point|sample point|sample location|site name|site id|facility|basin|ort|messstelle|entnahmestelle|probenahmestelle|becken|lieu|point de prelevement|bassin|piscine|lugar|punto de muestreo|piscina|monitoringlocationidentifier|location identifier|monitoringlocationname|location name|sample samplingpoint|sample samplingpoint notation|sample samplingpoint label|nom installation|nom uge|nom commune',
   date: 'date|sample date|sampled|sampled on|date sampled|sampling date|collected|collected on|collection date|date collected|date time|datetime|date and time|timestamp|sample time and date|datum|entnahme|entnahmedatum|probenahme|probenahmedatum|datum der probenahme|datum uhrzeit|date de prelevement|date prelevement|date du prelevement|prelevement|date heure|fecha|fecha de muestreo|fecha muestreo|fecha de toma|fecha y hora|activitystartdate|activity startdate|sample sampledatetime|tested|test date|date tested',
-  time: 'time|sample time|collection time|time collected|zeit|uhrzeit|entnahmezeit|heure|hora|activitystarttime time|activity starttime',
+  time: 'time|sample time|sampling time|test time|time tested|time sampled|collection time|time collected|zeit|uhrzeit|entnahmezeit|heure|hora|activitystarttime time|activity starttime',
   analyte:
     'analyte|analyte name|parameter|parameter name|parameter code|determinand|determinand label|test name|characteristic|characteristicname|result characteristic|constituent|compound|messgrosse|merkmal|parametre|nom parametre|libelle parametre|parametro|analito|determinacion',
   result:

@@ -103,7 +103,7 @@ function understood(
   const answer: Understanding = {
     ...base,
     shape: table.shape,
-    headerRow: records[table.header]?.row ?? 1,
+    headerRow: records[table.header]?.row ?? 0,
     unitsRow: table.units === null ? null : (records[table.units]?.row ?? null),
     decimal,
     dates: orders?.length === 1 ? (orders[0] ?? null) : null,
@@ -115,7 +115,7 @@ function understood(
     questions: questions.filter(
       ({ heading }) => heading === null || settled.some((c) => c.heading === heading && c.role === 'quantity'),
     ),
-    preview: records.slice(table.shape === 'transposed' ? table.header : under, under + PREVIEW_ROWS),
+    preview: records.slice(table.shape === 'transposed' ? Math.max(0, table.header) : under, under + PREVIEW_ROWS),
   }
   return {
     ...answer,

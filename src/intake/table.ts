@@ -10,7 +10,7 @@ import type { Shape } from './understanding'
 /** Where the table is in a file, and which way it runs. */
 export interface Table {
   readonly shape: Shape
-  /** indexes into the records; of a transposed file, the row with the samples' names */
+  /** indexes into the records; of a transposed file, the row with the samples' names, -1 where there is none */
   readonly header: number
   readonly units: number | null
   /** of a transposed file: the column with the analytes' names, the one with their units, the first one with readings */
@@ -99,7 +99,7 @@ function transposed(rows: readonly CsvRecord[], look: Lookup): Table | null {
 }
 
 function unitsIn(rows: readonly CsvRecord[], named: readonly number[], column: number, look: Lookup): number | null {
-  const filled = named.map((i) => rows[i]?.cells[column]?.trim() ?? '').filter((cell) => cell !== '')
+  const filled = named.map((i) => rows[i]?.cells[column]?.trim() ?? '').filter((cell) => !/^[-–—]?$/.test(cell))
   const units = filled.filter((cell) => isAnyUnit(cell, look.known) && numberIn(cell) === null)
   return units.length > 0 && units.length * 2 > filled.length ? column : null
 }
@@ -110,5 +110,5 @@ function headerAbove(rows: readonly CsvRecord[], first: number, labels: number, 
   const above = [...Array(first).keys()].filter(filled)
   const said = above.find((i) => ['sample', 'analyte', 'place'].includes(look(rows[i]?.cells[labels] ?? '') ?? ''))
   const unsaid = above.find((i) => !['date', 'time'].includes(look(rows[i]?.cells[labels] ?? '') ?? ''))
-  return said ?? unsaid ?? Math.max(0, first - 1)
+  return said ?? unsaid ?? -1
 }

@@ -48,6 +48,7 @@ export function transposedReader(understanding: Understanding): RowReader {
       }
     }
     const cells = lines.map(({ record }) => record.cells[index] ?? '')
+    if (NO_SAMPLES.has(spelling(name))) return { kind: 'skipped', row, rule: 'not_a_sample' }
     if (problems.length > 0) return { kind: 'refused', row, problems, cells }
     if (Object.keys(readings).length === 0)
       return { kind: 'skipped', row, rule: cells.every((cell) => cell.trim() === '') ? 'blank' : 'nothing_measured' }
@@ -70,6 +71,13 @@ export function transposedReader(understanding: Understanding): RowReader {
   }
 }
 
+/** Columns beside the samples that say what is wanted, or how it was measured. */
+const NO_SAMPLES: ReadonlySet<string> = new Set(
+  'target|targets|limit|limits|limit value|range|reference range|reference|guideline|standard|min|max|minimum|maximum|wanted|rl|mdl|loq|method|methods|remark|remarks|comment|comments|grenzwert|grenzwerte|sollwert|soll|richtwert|referenzwert|bereich|bg|methode|verfahren|bemerkung|limite|limites|valeur limite|reference de qualite|norme|methode|remarque|valor limite|limite legal|metodo|observaciones|unit|units|einheit|unite|unidad'.split(
+    '|',
+  ),
+)
+
 type Line =
   | { readonly kind: 'name'; readonly record: CsvRecord; readonly heading: string }
   | { readonly kind: 'date'; readonly record: CsvRecord; readonly heading: string }
@@ -87,16 +95,17 @@ function linesOf(
   unitColumn: number | null,
 ): readonly Line[] {
   const analyteOf = createAnalytes(understanding)
-  const dated = (heading: string) => ROLES.get(spelling(heading)) === 'date'
   let named = false
   return records.flatMap((record): Line[] => {
     const heading = (record.cells[labels] ?? '').trim()
-    if (dated(heading)) return [{ kind: 'date', record, heading }]
+    const role = ROLES.get(spelling(heading))
+    if (role === 'date') return [{ kind: 'date', record, heading }]
     if (record.row < understanding.headerRow) return []
     if (record.row === understanding.headerRow && !named) {
       named = true
       return [{ kind: 'name', record, heading }]
     }
+    if (!named && (role === 'sample' || role === 'place')) return [{ kind: 'name', record, heading }]
     const unit = unitColumn === null ? '' : (record.cells[unitColumn] ?? '').trim()
     return [{ kind: 'analyte', record, heading, analyte: analyteOf(heading, unit, record.row) }]
   })

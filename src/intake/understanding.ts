@@ -67,7 +67,7 @@ export interface Understanding {
   readonly encoding: Encoding
   readonly delimiter: string
   readonly shape: Shape
-  /** as a spreadsheet counts rows; data begins under the header and the row of units */
+  /** as a spreadsheet counts rows, 0 where a transposed file has no row of names; data begins under the header and the row of units */
   readonly headerRow: number
   readonly unitsRow: number | null
   readonly decimal: DecimalMark | null

@@ -52,6 +52,7 @@ export const problemsIntake = {
   'intake.why.among_ions': 'listed among other ions, so read in {unit}',
   'intake.why.beside_results': 'each row is one result; kept as a note',
   'intake.why.not_total_alkalinity': 'a part of the alkalinity, not total alkalinity; kept as a note',
+  'intake.why.salinity': 'a salinity by mass or by conductivity ratio, not salt in mg/L; kept as a note',
   'intake.why.base_capacity': 'a base capacity, not alkalinity; kept as a note',
   'intake.why.not_total_hardness':
     'a part of the hardness by its anions, neither total nor calcium hardness; kept as a note',
@@ -64,6 +65,7 @@ export const problemsIntake = {
 
   'intake.skipped.blank': 'empty rows',
   'intake.skipped.nothing_measured': 'rows in which nothing was measured',
+  'intake.skipped.not_a_sample': 'columns of limits, methods or remarks',
   'intake.skipped.header_again': 'the header repeated',
   'intake.skipped.joined': 'further results of a sample that is counted by its first',
   'intake.skipped.other_analyte': 'results that are no quantity of ours, kept as notes',
