@@ -1,5 +1,6 @@
 import type { Catalog, Quantity } from '../worksheet/catalog'
 import type { Expression } from '../worksheet/formula'
+import { readsOf } from '../worksheet/readsOf'
 import { visit } from '../worksheet/visit'
 
 /** The sheets of the engine: quantities, the hidden blocks of solves, the checks that raise notices. */
@@ -31,10 +32,13 @@ export interface Layout {
   readonly checksOf: ReadonlyMap<string, readonly number[]>
 }
 
-/** The layout for the wanted quantities and all that they read; for all of them when none are named. */
+/**
+ * The layout for the wanted quantities and all that they and their checks read; for all of them when none are named. A check
+ * of a quantity that is only read comes along where all that it reads is there anyway.
+ */
 export function layoutFor(catalog: Catalog, wanted?: Iterable<string>): Layout {
   const all = [...catalog.quantities.values()]
-  const needed = wanted ? closure(catalog, wanted) : null
+  const needed = wanted ? closure(catalog, withCheckReads(catalog, [...wanted])) : null
   const kept = needed ? all.filter((q) => needed.has(q.name)) : all
   const inputs = kept.filter((q) => q.formula === null)
   const quantities = [...inputs, ...kept.filter((q) => q.formula !== null)]
@@ -44,7 +48,8 @@ export function layoutFor(catalog: Catalog, wanted?: Iterable<string>): Layout {
   const checks: CheckRow[] = []
   const checksOf = new Map<string, number[]>()
   for (const q of quantities) {
-    if (q.formula) solvesReadBy.set(q.name, solvesIn(catalog, q.formula.tree))
+    const trees = [...(q.formula ? [q.formula.tree] : []), ...q.refusals.map(({ when }) => when.tree)]
+    if (q.formula) solvesReadBy.set(q.name, [...new Set(trees.flatMap((tree) => solvesIn(catalog, tree)))])
     for (const { notice, when } of q.checks) {
       if (!namesIn(when.tree).every((name) => rowOf.has(name))) continue
       checksOf.set(q.name, [...(checksOf.get(q.name) ?? []), checks.length])
@@ -74,6 +79,11 @@ export function closure(catalog: Catalog, wanted: Iterable<string>): Set<string>
     open.push(...(catalog.quantities.get(name)?.reads ?? []))
   }
   return found
+}
+
+function withCheckReads(catalog: Catalog, wanted: readonly string[]): readonly string[] {
+  const checks = wanted.flatMap((name) => catalog.quantities.get(name)?.checks ?? [])
+  return [...wanted, ...checks.flatMap(({ when }) => readsOf(when.tree, catalog.solves))]
 }
 
 function solvesIn(catalog: Catalog, tree: Expression): string[] {

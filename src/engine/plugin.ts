@@ -79,6 +79,15 @@ class Notebook extends FunctionPlugin {
     return carry(code ?? 'not_computable', { name: name ?? '' })
   }
 
+  /** UNLESS(condition; "code"; "fact"; "its value"; formula): that problem where the condition is true; an error is not true. */
+  unless({ args }: Call, state: State): Result {
+    const [condition, code, fact, value, formula] = args
+    if (!condition || !code || !fact || !value || !formula) return carry('not_computable', {})
+    if (plain(this.evaluateAst(condition, state)) !== true) return this.evaluateAst(formula, state)
+    const [said, name, text] = [code, fact, value].map((a) => String(this.evaluateAst(a, state)))
+    return carry(said ?? '', { [name ?? '']: text ?? '' })
+  }
+
   /** ASSUMED(x; value; "name"): x where it was taken, else the declared value, with a notice. */
   assumed({ args }: Call, state: State): Result {
     const [x, value, name] = args
@@ -164,6 +173,7 @@ const OURS: Readonly<Record<string, string>> = {
   ENTRY: 'entry',
   NOT_TAKEN: 'notTaken',
   REFUSED: 'refused',
+  UNLESS: 'unless',
   ASSUMED: 'assumed',
   DEFAULT: 'default',
   MISSING: 'missing',

@@ -1,5 +1,6 @@
 import type { RawCellContent } from 'hyperformula'
 import type { Value } from '../functions/define'
+import type { Refusal } from '../worksheet/catalog'
 import { compile } from '../worksheet/compile'
 import type { Expression } from '../worksheet/formula'
 import { type Layout, QUANTITIES, SHEET_NAMES, SOLVES } from './layout'
@@ -49,7 +50,8 @@ export function createWriter(layout: Layout, columnOf: ColumnOf): Writer {
         if (!of.formula) return null
         const body = compiled(of.formula.tree, column)
         const assumed = 'when_missing' in of.row ? of.row.when_missing : undefined
-        return assumed ? `=CELL(ASSUMED(${body};${assumed.value};"${assumed.of}"))` : `=CELL(${body})`
+        const whole = assumed ? `ASSUMED(${body};${assumed.value};"${assumed.of}")` : body
+        return `=CELL(${of.refusals.reduceRight((rest, refusal) => unless(refusal, rest, column), whole)})`
       }
       case 'formula': {
         const body = compiled(content.tree, column)
@@ -58,6 +60,12 @@ export function createWriter(layout: Layout, columnOf: ColumnOf): Writer {
         return `=ENTRY("${of.name}";${min};${max};${body})`
       }
     }
+  }
+
+  function unless({ reason, when }: Refusal, rest: string, column: number): string {
+    const [fact = '', value = ''] = Object.entries(reason.facts)[0] ?? []
+    const told = compiled({ kind: 'text', value: String(value), from: 0, to: 0 }, column)
+    return `UNLESS(${compiled(when.tree, column)};"${reason.code}";"${fact}";${told};${rest})`
   }
 
   function solve(id: string, column: number): string {

@@ -27,11 +27,13 @@ export function hasWords(key: string): boolean {
 }
 
 /**
- * The one place where a problem becomes a sentence. Without a place it starts at its own words, the first with a
+ * The one place where a problem becomes a sentence, that of its code and quantity where there is one. Without a place it starts at its own words, the first with a
  * capital unless it is a sign such as pH or a name such as total_alkalinity.
  */
 export function sentence(problem: Problem): string {
-  const text = say(`problem.${problem.code}`, { ...problem.facts, path: place(problem.path) })
+  const own = `problem.${problem.code}.${problem.facts.quantity}`
+  const key = hasWords(own) ? own : `problem.${problem.code}`
+  const text = say(key, { ...problem.facts, path: place(problem.path) })
   if (problem.path.length > 0 || !text.startsWith(': ')) return text
   return text.slice(2).replace(/^\p{Ll}+(?![\p{L}\d_])/u, (word) => word.charAt(0).toUpperCase() + word.slice(1))
 }

@@ -1,16 +1,16 @@
 import { isSolve, type LockedFunction } from '../functions/define'
-import { isProblem, type Problem, problem } from '../words/problem'
-import type { Catalog, Check, Quantity, SolveBlock } from './catalog'
+import { type Problem, problem } from '../words/problem'
+import type { Catalog, Quantity, SolveBlock } from './catalog'
 import type { Row } from './definition'
 import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
-import type { Formula } from './formula'
-import { formulaProblems, type Scope } from './formulaProblems'
-import { parseFormula } from './parse'
-import { type Path, type Placed, place } from './place'
+import type { Scope } from './formulaProblems'
+import { type Path, place } from './place'
 import { readsOf } from './readsOf'
+import { refusalsOf, rowFormulas } from './rowFormulas'
 import { rowProblems } from './rowProblems'
 import { solveBlock } from './solveBlock'
 import type { Source } from './source'
+import { targetProblems, withTargets } from './withTargets'
 
 /**
  * All definitions as one graph. Names are shared by all worksheets, so the catalog is made anew when one comes or goes.
@@ -49,20 +49,31 @@ export function buildCatalog(
   })
   for (const source of sources) problems.push(...layoutProblems(source, scope(source), rowProblem(source)))
 
+  const sets = sources.flatMap(({ definition }) => definition.targets ?? [])
+  const rowOf = (name: string) => {
+    const row = places.rows.get(name)?.item
+    return row && withTargets(row, sets)
+  }
+  problems.push(...targetProblems(sources, rowOf))
+  const ofWorksheet = new Map(
+    sources.map((source) => [source, refusalsOf(source.definition.refuses, [source.file], scope(source), problems)]),
+  )
+
   const quantities = new Map<string, Quantity>()
-  for (const [name, placed] of places.rows) {
-    const { item: row, source, path } = placed
-    problems.push(...rowProblems(row, path, (other) => places.rows.get(other)?.item))
-    const read = formulasOf(placed, scope(source), problems)
-    const reads = read.formula ? readsOf(read.formula.tree, solves) : []
+  for (const [name, { item: row, source, path }] of places.rows) {
+    problems.push(...rowProblems(row, path, rowOf))
+    const { formula, checks, refusals } = rowFormulas(row, path, scope(source), ofWorksheet.get(source) ?? [], problems)
+    const reads = formula ? readsOf(formula.tree, solves) : []
     problems.push(...standInProblems(row, reads, path))
     quantities.set(name, {
       name,
-      row,
+      row: withTargets(row, sets),
       worksheet: source.definition.id,
       index: quantities.size,
-      ...read,
-      reads,
+      formula,
+      checks,
+      refusals,
+      reads: [...new Set([...reads, ...refusals.flatMap(({ when }) => readsOf(when.tree, solves))])],
       readBy: [],
     })
   }
@@ -129,29 +140,6 @@ function layoutProblems(
     })
   })
   return problems
-}
-
-/** A row's formula and checks, parsed; what is wrong with them goes to `problems`. */
-function formulasOf(
-  { item: row, path }: Placed<Row>,
-  scope: Scope,
-  problems: Problem[],
-): { formula: Formula | null; checks: readonly Check[] } {
-  const read = (text: string, where: Path): Formula | null => {
-    const formula = parseFormula(text, where)
-    if (isProblem(formula)) {
-      problems.push(formula)
-      return null
-    }
-    problems.push(...formulaProblems(formula.tree, scope, where))
-    return formula
-  }
-  if (!('formula' in row)) return { formula: null, checks: [] }
-  const checks = (row.checks ?? []).flatMap(({ notice, when }, i): Check[] => {
-    const formula = read(when, [...path, 'checks', i, 'when'])
-    return formula ? [{ notice, when: formula }] : []
-  })
-  return { formula: read(row.formula, [...path, 'formula']), checks }
 }
 
 function standInProblems(row: Row, reads: readonly string[], path: Path): Problem[] {

@@ -1,10 +1,17 @@
 import type { LockedFunction } from '../functions/define'
+import type { Problem } from '../words/problem'
 import type { Definition, Row } from './definition'
 import type { Formula } from './formula'
 
 /** A formula beside a row: where it is true, the row has the notice. It may read the row itself. */
 export interface Check {
   readonly notice: string
+  readonly when: Formula
+}
+
+/** Where its formula is true, the quantity has no value but this reason. */
+export interface Refusal {
+  readonly reason: Problem
   readonly when: Formula
 }
 
@@ -18,7 +25,9 @@ export interface Quantity {
   /** parsed; null for an input */
   readonly formula: Formula | null
   readonly checks: readonly Check[]
-  /** the quantities it reads directly (through a solve: the solve's input quantities); its checks do not count */
+  /** of its worksheet, then its own; the first that holds is told */
+  readonly refusals: readonly Refusal[]
+  /** the quantities it and its refusals read directly (through a solve: the solve's inputs); its checks do not count */
   readonly reads: readonly string[]
   /** the quantities that read it directly */
   readonly readBy: readonly string[]

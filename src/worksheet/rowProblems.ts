@@ -46,7 +46,12 @@ function inside(value: number, [low, high]: Span): boolean {
   return value >= low && value <= high
 }
 
-function bandProblems(band: Band, path: Path, rowOf: (name: string) => Row | undefined): Problem[] {
+/** What is wrong with a band: its ends, and what its conditions name. */
+export function bandProblems(
+  band: Omit<Band, 'source'>,
+  path: Path,
+  rowOf: (name: string) => Row | undefined,
+): Problem[] {
   const problems: Problem[] = []
   const { low, high } = band
   if (low === undefined && high === undefined) problems.push(problem('band_without_ends', path))

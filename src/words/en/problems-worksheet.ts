@@ -79,6 +79,7 @@ export const problemsWorksheet = {
   'problem.when_of_wrong_kind':
     '{path}: a condition on a choice is a list of ids, and one on a number is “from” and “below”.',
   'problem.when_not_a_choice': '{path}: “{found}” is not one of the choices {accepted}.',
+  'problem.refused': '{path}: no answer here: {why}',
   'problem.stand_in_not_read': '{path}: the row’s formula does not read “{name}”.',
   'problem.solve_unknown_function': '{path}: there is no locked function “{name}”.',
   'problem.solve_of_one_result': '{path}: {name} gives one result; call it in a formula.',
