@@ -39,7 +39,7 @@ export function chlorineDose(
   if (refused) return refused
   const { gives } = PRODUCTS[product]
   const perLitre = rise / (gives.chlorine ?? 0)
-  const amount = productAmount(product, perLitre * 1_000 * volume, strength, basis, 'chlorine_product_strength')
+  const amount = productAmount(product, perLitre * 1_000 * volume, strength, basis, 'chlorine_strength')
   if (isFailure(amount)) return amount
   return {
     ...amount,

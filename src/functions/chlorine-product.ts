@@ -72,7 +72,7 @@ export const CHLORINE_PRODUCT_FUNCTIONS: readonly LockedFunction[] = [
       FREE_CHLORINE,
       target,
       { name: 'chlorine_product', unit: 'choice', choices: CHLORINE_PRODUCTS },
-      ...label('chlorine_product'),
+      ...label('chlorine'),
     ],
     outputs: [
       { name: 'chlorine_product_mass', unit: 'kg' },

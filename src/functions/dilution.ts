@@ -39,7 +39,7 @@ function dilution(...readings: readonly (number | undefined)[]): readonly Value[
 export const DILUTION_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'DILUTION',
-    version: 1,
+    version: 2,
     parameters: DILUTED.flatMap(([quantity, unit]): Parameter[] =>
       [quantity, `fill_${quantity}`, `most_${quantity}`].map((name) => ({ ...reading(name, unit), optional: true })),
     ),
@@ -113,13 +113,12 @@ export const DILUTION_FUNCTIONS: readonly LockedFunction[] = [
   },
   {
     name: 'CONCENTRATION_AFTER_DILUTION',
-    version: 1,
-    parameters: [reading('now'), { ...reading('fill'), optional: true }, fraction],
+    version: 2,
+    parameters: [reading('now'), reading('fill'), fraction],
     result: { name: 'after_dilution', unit: 'mg/L' },
     source: 'Mass balance. Holds for titrated alkalinity too, both waters being of about equal ionic strength.',
     equation: String.raw`c_1 = c\,(1 - x) + c_{fill}\, x`,
-    evaluate: (now: number, fill: number | undefined, x: number) =>
-      fill === undefined && x !== 0 ? fail('missing', 'fill') : afterDilution('now', now, fill ?? 0, x),
+    evaluate: (now: number, fill: number, x: number) => afterDilution('now', now, fill, x),
     checks: [{ args: [100, 0, 0.3], expect: 70, tolerance: 1e-12, where: 'by hand: a 30 % drain takes 100 to 70' }],
   },
   {

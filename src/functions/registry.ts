@@ -1,5 +1,6 @@
 import { CELL_FUNCTIONS } from './cell'
 import { CHLORINE_FUNCTIONS } from './chlorine'
+import { CHLORINE_LABEL_FUNCTIONS } from './chlorine-label'
 import { CHLORINE_PRODUCT_FUNCTIONS } from './chlorine-product'
 import { CHLORINE_USE_FUNCTIONS } from './chlorine-use'
 import type { LockedFunction } from './define'
@@ -21,6 +22,7 @@ export const LOCKED: readonly LockedFunction[] = [
   ...CHLORINE_FUNCTIONS,
   ...CHLORINE_USE_FUNCTIONS,
   ...CHLORINE_PRODUCT_FUNCTIONS,
+  ...CHLORINE_LABEL_FUNCTIONS,
   ...CELL_FUNCTIONS,
   ...DILUTION_FUNCTIONS,
   ...PLAN_FUNCTIONS,

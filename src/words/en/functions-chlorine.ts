@@ -67,9 +67,22 @@ export const functionsChlorine = {
   'function.CHLORINE_PRODUCT_DOSE.free_chlorine': 'Free chlorine now.',
   'function.CHLORINE_PRODUCT_DOSE.target_free_chlorine': 'Free chlorine that is wanted.',
   'function.CHLORINE_PRODUCT_DOSE.chlorine_product': 'The product.',
-  'function.CHLORINE_PRODUCT_DOSE.chlorine_product_strength': 'Strength on its label, or as titrated.',
-  'function.CHLORINE_PRODUCT_DOSE.chlorine_product_strength_basis':
+  'function.CHLORINE_PRODUCT_DOSE.chlorine_strength': 'Strength on its label, or as titrated.',
+  'function.CHLORINE_PRODUCT_DOSE.chlorine_strength_basis':
     'What the strength counts: per cent by mass, available chlorine, trade per cent, or g/L. Without it there is no dose.',
+
+  'function.HYPOCHLORITE_LEFT.says':
+    'Share of its strength that a stored hypochlorite solution has left, in the dark at about 25 °C; warmer goes three to four times as fast for each 10 °C. A dry product keeps its own. Not a fact about one canister: a titration is.',
+  'function.HYPOCHLORITE_LEFT.chlorine_product': 'The product.',
+  'function.HYPOCHLORITE_LEFT.chlorine_strength': 'Its strength when it was made, by its label.',
+  'function.HYPOCHLORITE_LEFT.chlorine_strength_basis': 'What the label’s strength counts.',
+  'function.HYPOCHLORITE_LEFT.product_age':
+    'Days since it was made; after a year only a titration tells. Not given: as fresh.',
+
+  'function.CYANURIC_ACID_WITH_CHLORINE.says':
+    'Cyanuric acid that comes along with chlorine from a stabilized product.',
+  'function.CYANURIC_ACID_WITH_CHLORINE.chlorine_product': 'The product.',
+  'function.CYANURIC_ACID_WITH_CHLORINE.chlorine_added': 'Chlorine that it brings.',
 
   'function.NEUTRALIZER_MASS.says':
     'How much of a product takes free chlorine down to what is wanted. Give half, test, and repeat: the reaction may need less.',
@@ -158,7 +171,7 @@ export const functionsChlorine = {
 
   'function.CONCENTRATION_AFTER_DILUTION.says': 'What a quantity reads after part of the water was replaced.',
   'function.CONCENTRATION_AFTER_DILUTION.now': 'What it reads now.',
-  'function.CONCENTRATION_AFTER_DILUTION.fill': 'What the fill water reads. Needed as soon as anything is drained.',
+  'function.CONCENTRATION_AFTER_DILUTION.fill': 'What the fill water reads.',
   'function.CONCENTRATION_AFTER_DILUTION.drain_fraction': 'Share of the water that is replaced.',
 
   'function.CONTINUOUS_EXCHANGE.says':
