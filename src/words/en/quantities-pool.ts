@@ -5,6 +5,8 @@
 export const quantitiesPool = {
   'worksheet.pool.label': 'Pool',
   'worksheet.pool.help': 'What the pool is made of, how much water it holds, and how often the pump moves that water.',
+  'worksheet.pool.example':
+    'An invented pool, 8 m by 4 m with an even floor from 1.2 to 1.8 m of water: 48 m³, within 10 % either way. A pump that was measured at 8 m³/h moves it in 6 h.',
   'group.pool.kind': 'What it is',
   'group.pool.shape': 'Shape and depth',
   'group.pool.volume': 'Volume',
@@ -40,6 +42,20 @@ export const quantitiesPool = {
   'choice.sanitizer.chlorine': 'chlorine',
   'choice.sanitizer.bromine': 'bromine',
   'choice.sanitizer.biguanide': 'biguanide',
+
+  'quantity.target_set.label': 'Ranges by',
+  'quantity.target_set.help':
+    'The code, standard or practice whose ranges are shown; where it says nothing, or none is chosen, each row keeps its own. The local code comes first.',
+  'choice.target_set.salt_cell_private': 'practice: private pool with a salt cell',
+  'choice.target_set.us_mahc': 'United States, model health code: public pools',
+  'choice.target_set.us_apsp_11': 'United States, national standard ANSI/APSP/ICC-11',
+  'choice.target_set.us_new_york': 'New York State: public pools',
+  'choice.target_set.who_2006': 'WHO guidelines, 2006: public pools',
+  'choice.target_set.de_din_19643': 'Germany, DIN 19643: public pools',
+  'choice.target_set.fr_2021': 'France, order of 2021: public pools',
+  'choice.target_set.uk_council': 'United Kingdom, a council’s guidance: public pools',
+  'choice.target_set.au_new_south_wales': 'New South Wales: public pools',
+  'choice.target_set.au_western_homes': 'Western Australia: homes',
 
   'quantity.shape.label': 'Shape',
   'quantity.shape.help':

@@ -5,6 +5,8 @@
 export const quantitiesSample = {
   'worksheet.sample.label': 'Sample',
   'worksheet.sample.help': 'What was read from the water, and what follows from the readings alone.',
+  'worksheet.sample.example':
+    'An invented sample reads free chlorine 3.0 and total 3.4, so 0.4 is combined; conductivity 6052 µS/cm is 3200 mg/L of salt, and the strip’s 3000 agrees with it.',
   'group.sample.balance': 'Balance',
   'group.sample.disinfection': 'Disinfection',
   'group.sample.salt': 'Salt and dissolved solids',
@@ -66,6 +68,9 @@ export const quantitiesSample = {
 
   'quantity.salt.label': 'Salt',
   'quantity.salt.help': 'As sodium chloride, by strip, titration or meter.',
+  'verdict.salt.below': 'Less salt than most cells take; the maker’s own window goes first.',
+  'verdict.salt.within': 'As much salt as most cells take; the maker’s own window goes first.',
+  'verdict.salt.above': 'More salt than most cells take; the maker’s own window goes first.',
   'quantity.cell_salt_reading.label': 'Salt, the cell’s reading',
   'quantity.cell_salt_reading.help': 'What the cell’s own display says; cold water, scale and age make it read low.',
   'quantity.chloride.label': 'Chloride',
@@ -74,6 +79,8 @@ export const quantitiesSample = {
   'quantity.conductivity.help': 'At 25 °C, or as a meter corrects it to 25 °C.',
   'quantity.tds.label': 'Dissolved solids',
   'quantity.tds.help': 'Everything that is dissolved, salt included, as read.',
+  'verdict.tds.within': 'No more dissolved than that code allows; a salt pool holds more by its nature.',
+  'verdict.tds.above': 'More dissolved than that code allows; a salt pool holds more by its nature.',
   'quantity.salt_from_conductivity.label': 'Salt from conductivity',
   'quantity.salt_from_conductivity.help': 'The sodium chloride that conducts as much; other ions count as salt here.',
   'quantity.salt_from_chloride.label': 'Salt from chloride',

@@ -6,6 +6,8 @@ export const quantitiesSaturation = {
   'worksheet.saturation.label': 'Saturation',
   'worksheet.saturation.help':
     'Whether this water would dissolve calcium carbonate from its surroundings or lay it down. Near zero is at rest; the salt in the water and the stabilizer are both allowed for.',
+  'worksheet.saturation.example':
+    'An invented pool at 25 °C reads pH 7.5, alkalinity 80, calcium 250, cyanuric acid 50 and salt 3200: its index lies under zero, and salt and stabilizer are the reason.',
   'group.saturation.readings': 'From the sample',
   'group.saturation.water': 'The water',
   'group.saturation.index': 'Indexes',

@@ -1,0 +1,55 @@
+/** The worksheet `salt`: keys as in `quantities-stabilizer.ts`. */
+export const quantitiesSalt = {
+  'worksheet.salt.label': 'Salt',
+  'worksheet.salt.help':
+    'How much salt the cell still needs, as mass and as bags, or how far the water is over. No salt goes in on readings that disagree.',
+  'worksheet.salt.example':
+    'An invented pool of 56.8 m³ reads 600 mg/L; its cell takes 2700 to 3400. The middle is 3050, so 2450 mg/L are short: 139.2 kg. In bags of 18.14 kg that is seven whole ones, which make 2836 mg/L, and 12.2 kg to weigh from the eighth.',
+  'group.salt.readings': 'From the sample',
+  'group.salt.wanted': 'What the cell takes',
+  'group.salt.dose': 'Salt to add',
+  'group.salt.loss': 'Water lost, told by salt',
+
+  'quantity.cell_salt_low.label': 'Cell takes at least',
+  'quantity.cell_salt_low.help': 'The low end of the salt window that the cell’s maker gives.',
+  'quantity.cell_salt_high.label': 'Cell takes at most',
+  'quantity.cell_salt_high.help': 'The high end of the salt window that the cell’s maker gives.',
+  'quantity.target_salt.label': 'Salt wanted',
+  'quantity.target_salt.help': 'Where nothing is entered, the middle of the cell’s window is used.',
+  'quantity.salt_test_error.label': 'Error of the salt test',
+  'quantity.salt_test_error.help':
+    'By how much the test can be off; over-salted water is brought that far under the top.',
+  'quantity.salt_window_middle.label': 'Middle of the window',
+  'quantity.salt_window_middle.help': 'Half way between what the cell takes at least and at most.',
+  'quantity.target_salt_used.label': 'Salt wanted, used',
+  'quantity.target_salt_used.help': 'What was entered; the middle of the cell’s window where nothing was.',
+  'quantity.salt_at_most.label': 'Salt at most',
+  'quantity.salt_at_most.help':
+    'Where dilution stops: the top of the window, less the test’s error where the water is over it now.',
+  'quantity.salt_shortfall.label': 'Salt short',
+  'quantity.salt_shortfall.help': 'How far the salt is under what is wanted.',
+  'quantity.salt_excess.label': 'Salt over',
+  'quantity.salt_excess.help': 'How far the salt is over what is wanted; within the cell’s window it does no harm.',
+  'quantity.salt_purity.label': 'Purity of the salt',
+  'quantity.salt_purity.help': 'The share of the product that is sodium chloride.',
+  'quantity.bag_mass.label': 'Mass of a bag',
+  'quantity.bag_mass.help': 'As it stands on the bag.',
+  'quantity.salt_mass.label': 'Salt to add',
+  'quantity.salt_mass.help':
+    'The whole need for the volume as it stands. It cannot be taken back out: put in part of it, wait a day, test by a second way.',
+  'quantity.salt_bags_whole.label': 'Whole bags',
+  'quantity.salt_bags_whole.help': 'Rounded down; up only where the water stays under the middle of the cell’s window.',
+  'quantity.salt_part_bag.label': 'Weighed from one more',
+  'quantity.salt_part_bag.help': 'What is left to weigh after the whole bags.',
+  'quantity.salt_after_bags.label': 'Salt after the whole bags',
+  'quantity.salt_after_bags.help': 'What the water reads after the whole bags alone, a day later.',
+  'quantity.salt_bags_down.label': 'Bags, rounded down',
+  'quantity.salt_bags_down.help': 'Whole bags in the mass that is needed.',
+  'quantity.salt_rise_per_bag.label': 'One bag raises',
+  'quantity.salt_rise_per_bag.help': 'By how much one whole bag raises the salt of this pool.',
+  'quantity.days_between.label': 'Days between',
+  'quantity.days_between.help': 'From the earlier salt reading to this one, with no salt added on the way.',
+  'quantity.water_loss.label': 'Water lost',
+  'quantity.water_loss.help':
+    'By leak, splash and backwash together; evaporation takes no salt. Two readings make a wide interval: a hint, not a measure.',
+} as const
