@@ -1,7 +1,6 @@
 import type { CsvRecord } from './records'
-import { ROLES } from './roles'
 import { spelling } from './spelling'
-import type { Table } from './table'
+import type { Lookup, Table } from './table'
 
 /** A column, or an analyte of a long or transposed file, with the cells of it that were looked at. */
 export interface RawColumn {
@@ -16,11 +15,11 @@ export interface RawColumn {
 const MOST_ANALYTES = 500
 
 /** The table's columns and analytes as they stand, before anything is understood of them. */
-export function rawColumns(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
-  return table.shape === 'transposed' ? downwards(records, table) : across(records, table)
+export function rawColumns(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
+  return table.shape === 'transposed' ? downwards(records, table, look) : across(records, table, look)
 }
 
-function across(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
+function across(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
   const headings = records[table.header]?.cells ?? []
   const units = table.units === null ? [] : (records[table.units]?.cells ?? [])
   const data = records.slice((table.units ?? table.header) + 1).filter(({ broken }) => broken !== true)
@@ -34,11 +33,11 @@ function across(records: readonly CsvRecord[], table: Table): readonly RawColumn
       texts: filled(data, index),
     }
   })
-  return table.shape === 'long' ? [...columns, ...analytes(data, headings)] : columns
+  return table.shape === 'long' ? [...columns, ...analytes(data, headings, look)] : columns
 }
 
-function analytes(data: readonly CsvRecord[], headings: readonly string[]): readonly RawColumn[] {
-  const place = (role: string) => headings.findIndex((heading) => ROLES.get(spelling(heading)) === role)
+function analytes(data: readonly CsvRecord[], headings: readonly string[], look: Lookup): readonly RawColumn[] {
+  const place = (role: string) => headings.findIndex((heading) => look(heading) === role)
   const [name, unit] = [place('analyte'), place('unit')]
   const result = place('result') === -1 ? place('result_text') : place('result')
   const found = new Map<string, { heading: string; unit: string | null; index: number; texts: string[] }>()
@@ -65,10 +64,10 @@ export function analyteKey(heading: string, unit: string): string {
   return `${heading}\n${unit}`
 }
 
-function downwards(records: readonly CsvRecord[], table: Table): readonly RawColumn[] {
+function downwards(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
   return records.flatMap(({ row, cells, broken }, i): RawColumn[] => {
     const heading = (cells[table.labels] ?? '').trim()
-    if (broken === true || heading === '' || (i < table.header && ROLES.get(spelling(heading)) !== 'date')) return []
+    if (broken === true || heading === '' || (i < table.header && look(heading) !== 'date')) return []
     const unit = table.unitColumn === null ? '' : (cells[table.unitColumn] ?? '').trim()
     const texts = cells.slice(table.firstSample)
     return [
@@ -87,7 +86,10 @@ const METALS = new Set(
 const TITRES = new Set(['tac', 'titre alcalimetrique complet', 'thca', 'titre hydrotimetrique'])
 
 /** What all headings together say about each one; see `Beside`. */
-export function besideOf(raw: readonly RawColumn[]): { ions: boolean; french: boolean; bySample: boolean } {
+export function besideOf(
+  raw: readonly RawColumn[],
+  look: Lookup,
+): { ions: boolean; french: boolean; bySample: boolean } {
   const names = raw.map(({ heading }) => spelling(heading.replace(/[[(].*$/, '').replace(/\s\S*\/\S*$/, '')))
   const portal = names.some((name) =>
     ['characteristicname', 'result characteristic', 'determinand label'].includes(name),
@@ -95,14 +97,13 @@ export function besideOf(raw: readonly RawColumn[]): { ions: boolean; french: bo
   return {
     ions: portal || names.some((name) => METALS.has(name)),
     french: names.some((name) => TITRES.has(name)),
-    bySample: samplesTogether(raw),
+    bySample: samplesTogether(raw, look),
   }
 }
 
 /** Whether a long file's rows change the analyte from row to row, as they do where each sample's results stand together. */
-function samplesTogether(raw: readonly RawColumn[]): boolean {
-  const names =
-    raw.find(({ kind, heading }) => kind === 'column' && ROLES.get(spelling(heading)) === 'analyte')?.texts ?? []
+function samplesTogether(raw: readonly RawColumn[], look: Lookup): boolean {
+  const names = raw.find(({ kind, heading }) => kind === 'column' && look(heading) === 'analyte')?.texts ?? []
   const changes = names.filter((name, i) => i > 0 && name !== names[i - 1]).length
   return changes * 4 >= names.length
 }

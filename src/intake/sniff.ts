@@ -9,7 +9,7 @@ import { dateEvidence, decimalEvidence, unitByReadings } from './evidence'
 import type { Known } from './known'
 import { besideOf, type RawColumn, rawColumns } from './layout'
 import { OF_RESULTS } from './roles'
-import { createLookup, type Table } from './table'
+import { createLookup, type Lookup, type Table } from './table'
 import type { Answers, Column, Question, Understanding } from './understanding'
 
 /** As much of a file as is looked at: some thousands of rows. */
@@ -58,21 +58,23 @@ export function sniff(
     return { ...nothing, problems: [problem('lab_not_a_table')] }
   }
   const byName = new Map(known.map((one) => [one.name, one]))
-  const { delimiter, records, table } = findDialect(text, createLookup(byName), whole, answers.delimiter)
+  const look = createLookup(byName, answers)
+  const { delimiter, records, table } = findDialect(text, look, whole, answers.delimiter)
   const first = { ...nothing, delimiter, preview: records.slice(0, PREVIEW_ROWS) }
   if (table === null) return { ...first, problems: [problem('lab_no_header')] }
-  return understood(first, table, rawColumns(records, table), byName, records)
+  return understood(first, table, rawColumns(records, table, look), look, records)
 }
 
 function understood(
   base: Understanding,
   table: Table,
   raw: readonly RawColumn[],
-  known: ReadonlyMap<string, Known>,
+  look: Lookup,
   records: Understanding['preview'],
 ): Understanding {
   const { answers } = base
-  const beside = besideOf(raw)
+  const { known } = look
+  const beside = besideOf(raw, look)
   const matched = raw.map((one) => {
     const context = { ...beside, unit: one.unit }
     return { raw: one, ...matchColumn(one.index, one.heading, known, context, answerFor(answers, one.heading)) }

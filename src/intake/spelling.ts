@@ -9,8 +9,8 @@ export function spelling(text: string): string {
     .toLowerCase()
     .replace(/ß/g, 'ss')
     .replace(/(?<=^|\W)cl\s*[-−⁻](?=$|\W)/gu, ' clminus ')
-    .replace(/[^\p{L}\p{N}+#%]+/gu, ' ')
-    .replace(/(?<=^|\s)[+#%]+(?=\s|$)/g, '')
+    .replace(/[^\p{L}\p{N}+]+/gu, ' ')
+    .replace(/(?<=^|\s)\++(?=\s|$)/g, '')
     .replace(/\s+/g, ' ')
     .trim()
 }

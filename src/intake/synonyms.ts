@@ -36,11 +36,11 @@ const ENTRIES: readonly Entry[] = [
   ],
   [
     'total_chlorine',
-    'total chlorine|total cl|total cl2|tcl|tc|chlorine total|tac cl|total residual chlorine|gesamtchlor|chlor gesamt|chlore total|cl2 total|cloro total|total avail cl|total available chlorine|chlorine total residual',
+    'total chlorine|total cl|total cl2|tcl|tc|chlorine total|tac cl|total residual chlorine|gesamtchlor|cl2 gesamt|cl2 ges|cl ges|chlor ges|ges chlor|chlor gesamt|chlore total|cl2 total|cloro total|total avail cl|total available chlorine|chlorine total residual',
   ],
   [
     'combined_chlorine',
-    'combined chlorine|combined cl|cc|combined available chlorine|chlorine combined|chloramines|gebundenes chlor|chlor gebunden|chlore combine|chloramine|cloro combinado|cloraminas',
+    'combined chlorine|combined cl|cc|combined available chlorine|chlorine combined|chloramines|gebundenes chlor|gebundenes cl2|cl2 gebunden|cl2 geb|cl geb|chlor geb|geb chlor|chlor gebunden|chlore combine|chloramine|cloro combinado|cloraminas',
   ],
   [
     'free_chlorine total_chlorine',
@@ -49,7 +49,7 @@ const ENTRIES: readonly Entry[] = [
   ['free_chlorine total_chlorine chloride', 'cl'],
   [
     'total_alkalinity',
-    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|tac|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
+    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekap|saurekap ks4 3|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|tac|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
   ],
   [
     'calcium_hardness',

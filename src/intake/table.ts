@@ -1,3 +1,4 @@
+import { answerFor } from './answerFor'
 import { isAnyUnit } from './columns'
 import { readHeading } from './heading'
 import type { Known } from './known'
@@ -5,7 +6,7 @@ import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
 import { ROLES, type Role } from './roles'
 import { spelling } from './spelling'
-import type { Shape } from './understanding'
+import type { Answers, Shape } from './understanding'
 
 /** Where the table is in a file, and which way it runs. */
 export interface Table {
@@ -31,14 +32,17 @@ export interface Lookup {
   readonly known: ReadonlyMap<string, Known>
 }
 
-export function createLookup(known: ReadonlyMap<string, Known>): Lookup {
+/** What was answered about a heading goes before what its spelling says. */
+export function createLookup(known: ReadonlyMap<string, Known>, answers: Answers): Lookup {
   const seen = new Map<string, Role | 'quantity' | null>()
   const look = (cell: string): Role | 'quantity' | null => {
     const text = cell.trim()
     if (text === '' || text.length > 200 || /^[\d.,<>+\-\s:/]*$/.test(text)) return null
     const before = seen.get(text)
     if (before !== undefined) return before
-    const role = text.startsWith('@') ? undefined : ROLES.get(spelling(text))
+    const answer = answerFor(answers, text)
+    const given = answer.role ?? (answer.quantity === undefined ? undefined : 'quantity')
+    const role = given ?? (text.startsWith('@') ? undefined : ROLES.get(spelling(text)))
     const found = role ?? (known.has(text) || readHeading(text, known).meaning !== null ? 'quantity' : null)
     seen.set(text, found)
     return found
@@ -85,7 +89,10 @@ function transposed(rows: readonly CsvRecord[], look: Lookup): Table | null {
   for (const labels of [0, 1]) {
     const named = rows.flatMap(({ cells }, i) => (look(cells[labels] ?? '') === 'quantity' ? [i] : []))
     const [first = 0] = named
-    if (named.length < 2 || (best !== null && named.length * 2 <= best.score)) continue
+    // names that come again and again are analytes of a file with one result a row
+    const different = new Set(named.map((i) => spelling(rows[i]?.cells[labels] ?? ''))).size
+    if (named.length < 2 || different < 0.8 * named.length || (best !== null && named.length * 2 <= best.score))
+      continue
     const unitColumn = unitsIn(rows, named, labels + 1, look)
     const firstSample = (unitColumn ?? labels) + 1
     const numbers = named.filter((i) =>
