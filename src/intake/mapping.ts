@@ -90,7 +90,7 @@ export function mappingOf(understanding: Understanding, name: string): Mapping {
 
 function settledColumn({ heading, role, quantity, unit }: Column): [string, z.infer<typeof columnSchema>][] {
   if (heading === '') return []
-  if (role !== 'quantity') return role === 'fraction' ? [] : [[heading, { role }]]
+  if (role !== 'quantity') return [[heading, { role }]]
   if (quantity === null) return []
   return [[heading, unit === null || unit.times !== 1 ? { quantity } : { quantity, unit: unit.code }]]
 }

@@ -14,7 +14,6 @@ export type Role =
   | 'unit'
   | 'limit'
   | 'limit_unit'
-  | 'fraction'
 
 /**
  * Headings by role, compared by `spelling`. Among them the columns of the US Water Quality Portal (WQX 2.2 and 3.0; where R
@@ -40,7 +39,6 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
   limit:
     'rl|mdl|loq|lod|pql|mrl|dl|ql|rdl|reporting limit|detection limit|quantitation limit|limit of detection|limit of quantification|bg|ng|bestimmungsgrenze|nachweisgrenze|lq|ld|limite de quantification|limite de detection|limite de cuantificacion|detectionquantitationlimitmeasure measurevalue|detectionlimit measurea',
   limit_unit: 'limit unit|detectionquantitationlimitmeasure measureunitcode|detectionlimit measureunita',
-  fraction: 'fraction|sample fraction|resultsamplefractiontext|result samplefraction',
 }
 
 /** Roles that mean something only where each row is one result. */
@@ -53,7 +51,6 @@ export const OF_RESULTS: ReadonlySet<Role | 'quantity'> = new Set<Role>([
   'unit',
   'limit',
   'limit_unit',
-  'fraction',
 ])
 
 export const ROLES: ReadonlyMap<string, Role> = new Map(
