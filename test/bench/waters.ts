@@ -5,6 +5,7 @@ import { newNotebook } from '../../src/notebook/create'
 import type { Cell, Notebook } from '../../src/notebook/notebook'
 import { baselineOf, inOrder } from '../../src/notebook/order'
 import { isProblem } from '../../src/words/problem'
+import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 
 /** Invented waters spread evenly over the usual spans, the same ones in every run. */
 export function waters(count: number): Given[] {
@@ -22,11 +23,12 @@ export function waters(count: number): Given[] {
   })
 }
 
-/** A notebook with this many scenarios; each later one has another pH. */
+/** A notebook with this many scenarios; each later one has another temperature and follows the baseline in all else. */
 export function notebookOf(scenarios: number): Notebook {
   let notebook = newNotebook('Invented pool', 'As tested', 'metric')
   const set = (scenario: string, quantity: string, value: number) => {
-    const cell: Cell = { kind: 'value', entered: String(value), unit: '', canonical: value }
+    const unit = shippedCatalog().quantities.get(quantity)?.row.unit ?? ''
+    const cell: Cell = { kind: 'value', entered: String(value), unit, canonical: value }
     take({ type: 'set_cell', scenario, quantity, cell })
   }
   const take = (edit: Parameters<typeof apply>[1]) => {
@@ -38,7 +40,7 @@ export function notebookOf(scenarios: number): Notebook {
   for (const [quantity, value] of first ?? []) set(baselineOf(notebook).id, quantity, Number(value))
   for (let i = 1; i < scenarios; i++) {
     take(addScenario(notebook, `What if ${i}`))
-    set(inOrder(notebook).at(-1)?.id ?? '', 'ph', 7 + (i % 10) / 10)
+    set(inOrder(notebook).at(-1)?.id ?? '', 'temperature', 20 + (i % 10))
   }
   return notebook
 }
