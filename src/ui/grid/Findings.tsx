@@ -1,9 +1,12 @@
-import { createMemo, For, Show } from 'solid-js'
+import { createMemo, For, mapArray, Show } from 'solid-js'
 import { say } from '../../words/say'
 import type { Definition } from '../../worksheet/definition'
+import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { findingsOf } from './findingsOf'
 import { groupsOf } from './gridRow'
+
+const MOST_NAMES = 4
 
 /** Under a worksheet: what stands out in it, and in which scenarios. */
 export function Findings(props: { definition: Definition }) {
@@ -14,10 +17,14 @@ export function Findings(props: { definition: Definition }) {
       // A row that is shown here but belongs elsewhere speaks there.
       .filter(({ quantity }) => quantity.worksheet === props.definition.id),
   )
-  const findings = createMemo(() => findingsOf(book, rows()))
+  // One memo a row: a change looks again at the rows that it changed and at no others.
+  const byRow = mapArray(rows, (row) => createMemo(() => findingsOf(book, row)))
+  const findings = createMemo(() => byRow().flatMap((found) => found()))
   const names = (ids: readonly string[]) => {
     if (ids.length === book.scenarios().length && ids.length > 1) return say('page.every_scenario')
-    return ids.map((id) => book.notebook().scenarios[id]?.name ?? '').join(', ')
+    const first = ids.slice(0, MOST_NAMES).map((id) => book.scenario(id)?.name ?? '')
+    const more = ids.length - first.length
+    return more > 0 ? say('page.and_more', { first: first.join(', '), count: more }) : first.join(', ')
   }
   return (
     <Show when={findings().length > 0}>
@@ -25,7 +32,10 @@ export function Findings(props: { definition: Definition }) {
         <For each={findings()}>
           {(finding) => (
             <li>
-              <span classList={{ warm: finding.out, out: finding.out }}>{finding.text}</span>{' '}
+              <Show when={finding.out}>
+                <b>{labelOf(finding.quantity, book.catalog().quantities.get(finding.quantity)?.row)}.</b>{' '}
+              </Show>
+              <span classList={{ warm: finding.out }}>{finding.text}</span>{' '}
               <span class="quiet">{names(finding.scenarios)}</span>
             </li>
           )}

@@ -10,7 +10,7 @@ export function HeadEditor(props: { scenario: string; part: 'name' | 'note'; onD
   const faultId = createUniqueId()
   let input: HTMLInputElement | undefined
   let done = false
-  const standing = () => book.notebook().scenarios[props.scenario]?.[props.part] ?? ''
+  const standing = () => book.scenario(props.scenario)?.[props.part] ?? ''
 
   onMount(() => input?.select())
 

@@ -2,13 +2,9 @@ import { createSignal, Show } from 'solid-js'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { Menu } from '../shell/Menu'
+import { headName } from '../shell/selection'
 import { HeadEditor } from './HeadEditor'
 import { scenarioMenu } from './scenarioMenu'
-
-/** The id of a scenario's heading in one worksheet. */
-export function headName(worksheet: string, scenario: string): string {
-  return `head-${worksheet}-${scenario}`
-}
 
 /** A scenario's name and note; a press opens what can be done with it. */
 export function ScenarioHead(props: { worksheet: string; scenario: string; column: number }) {
@@ -16,14 +12,11 @@ export function ScenarioHead(props: { worksheet: string; scenario: string; colum
   const [open, setOpen] = createSignal(false)
   const [writing, setWriting] = createSignal<'name' | 'note' | null>(null)
   let button: HTMLButtonElement | undefined
-  const scenario = () => book.notebook().scenarios[props.scenario]
-  const sample = () => book.notebook().samples[scenario()?.sample ?? '']
+  const scenario = () => book.scenario(props.scenario)
+  const sample = () => book.sample(scenario()?.sample ?? '')
   const about = () => scenario()?.note || sample()?.name || (props.column === 0 ? say('page.baseline') : '')
   // One heading is a stop of the Tab key: that of the selected cell.
-  const isStop = () => {
-    const cell = book.selection.cell()
-    return cell?.scenario === props.scenario && cell.row.worksheet === props.worksheet
-  }
+  const isStop = () => book.selection.isIn(headName(props.worksheet, props.scenario))
 
   return (
     <div role="columnheader" class="scenario" aria-colindex={props.column + 4}>

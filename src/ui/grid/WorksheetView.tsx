@@ -42,7 +42,7 @@ export function WorksheetView(props: { definition: Definition; number: number })
         role="grid"
         aria-labelledby={`title-${id()}`}
         aria-colcount={book.scenarios().length + 3}
-        style={{ '--later': later() > 0 ? `repeat(${later()}, var(--col-cell))` : undefined }}
+        style={{ '--count': later(), '--later': later() > 0 ? `repeat(${later()}, var(--col-cell))` : undefined }}
       >
         <GridHead worksheet={id()} />
         <For each={groups()}>

@@ -1,11 +1,11 @@
 import { createEffect, For, on } from 'solid-js'
 import { useBook } from '../shell/book'
 import { usePlace } from '../shell/place'
+import { headName } from '../shell/selection'
 import { commitEntry } from './commitEntry'
 import { focusCell } from './focusCell'
 import { onGridKey } from './onGridKey'
 import { openEditor } from './openEditor'
-import { headName } from './ScenarioHead'
 import { WorksheetView } from './WorksheetView'
 
 /** All worksheets of the notebook, one after another; keys and presses in their grids are read here. */

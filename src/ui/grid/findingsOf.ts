@@ -11,6 +11,7 @@ import type { GridRow } from './gridRow'
 import { noticesOf } from './noticesOf'
 
 export interface Finding {
+  readonly quantity: string
   readonly text: string
   /** out of its band; else a question or a note */
   readonly out: boolean
@@ -18,32 +19,30 @@ export interface Finding {
   readonly scenarios: readonly string[]
 }
 
-/** What stands out in these rows, over all scenarios: what is out of its band, and readings that look unlikely. */
-export function findingsOf(book: Book, rows: readonly GridRow[]): readonly Finding[] {
+/** What stands out in a row, over all scenarios: out of its band, assumed, unlikely, in disagreement with another. */
+export function findingsOf(book: Book, { quantity }: GridRow): readonly Finding[] {
+  const { name, row } = quantity
   const found = new Map<string, { out: boolean; scenarios: string[] }>()
   const add = (text: string, out: boolean, scenario: string) => {
     const known = found.get(text)
     if (known) known.scenarios.push(scenario)
     else found.set(text, { out, scenarios: [scenario] })
   }
-  for (const { quantity } of rows) {
-    for (const scenario of book.scenarios()) {
-      const outcome = book.outcome(scenario, quantity.name)
-      if (!hasValue(outcome)) continue
-      if (quantity.formula && book.source(scenario, quantity.name).from === 'typed') {
-        add(say('page.assumed', { name: labelOf(quantity.name, quantity.row) }), false, scenario)
-      }
-      for (const notice of noticesOf(quantity.row, outcome)) {
-        if (notice === `unlikely:${quantity.name}` || notice.startsWith('disagree:'))
-          add(noticeText(notice), false, scenario)
-      }
-      if (!quantity.row.target || typeof outcome.value !== 'number') continue
-      const band = bandIn(book, quantity.row, scenario)
-      const side = band ? judge(outcome.value, band) : 'within'
-      if (band && side !== 'within') add(verdict(quantity.name, side, band, book), true, scenario)
+  for (const scenario of book.scenarios()) {
+    const outcome = book.outcome(scenario, name)
+    if (!hasValue(outcome)) continue
+    if (quantity.formula && book.source(scenario, name).from === 'typed') {
+      add(say('page.assumed', { name: labelOf(name, row) }), false, scenario)
     }
+    for (const notice of noticesOf(row, outcome)) {
+      if (notice === `unlikely:${name}` || notice.startsWith('disagree:')) add(noticeText(notice), false, scenario)
+    }
+    if (!row.target || typeof outcome.value !== 'number') continue
+    const band = bandIn(book, row, scenario)
+    const side = band ? judge(outcome.value, band) : 'within'
+    if (band && side !== 'within') add(verdict(name, side, band, book), true, scenario)
   }
-  return [...found].map(([text, { out, scenarios }]) => ({ text, out, scenarios }))
+  return [...found].map(([text, { out, scenarios }]) => ({ quantity: name, text, out, scenarios }))
 }
 
 /** What a value on this side of its band means, in a sentence. */

@@ -1,4 +1,4 @@
-import { createMemo, For, Show } from 'solid-js'
+import { createDeferred, createMemo, For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { say } from '../../words/say'
 import { bandIn } from '../grid/bandIn'
@@ -17,6 +17,8 @@ import { Explained } from './Explained'
 /** The margin beside the page: everything that is known of the selected cell. */
 export function Margin(props: { open: boolean; onClose: () => void }) {
   const book = useBook()
+  // The margin follows when the page has time: a held arrow key must not wait for it.
+  const cell = createDeferred(book.selection.cell, { timeoutMs: 120 })
   return (
     <aside
       class="margin"
@@ -31,7 +33,7 @@ export function Margin(props: { open: boolean; onClose: () => void }) {
       <button type="button" class="act close" onClick={() => props.onClose()}>
         {say('page.close')}
       </button>
-      <Show when={book.selection.cell()}>{(cell) => <CellNotes cell={cell()} />}</Show>
+      <Show when={cell()}>{(selected) => <CellNotes cell={selected()} />}</Show>
     </aside>
   )
 }
@@ -69,10 +71,8 @@ function CellNotes(props: { cell: Cell }) {
 
   return (
     <>
-      <p class="quiet">{book.notebook().scenarios[scenario()]?.name}</p>
-      <Show when={book.notebook().scenarios[scenario()]?.note}>
-        {(note) => <p class="scenario-note quiet">{note()}</p>}
-      </Show>
+      <p class="quiet">{book.scenario(scenario())?.name}</p>
+      <Show when={book.scenario(scenario())?.note}>{(note) => <p class="scenario-note quiet">{note()}</p>}</Show>
       <h2>{labelOf(quantity().name, quantity().row)}</h2>
       <p class="large" classList={{ out: view().side === 'below' || view().side === 'above' }}>
         <Show when={view().figures} fallback={<span class="word">{trouble() ? '' : view().text}</span>}>

@@ -10,6 +10,7 @@ import { Settings } from './Settings'
 export function Rail() {
   const book = useBook()
   const place = usePlace()
+  const worksheet = createMemo(() => book.selection.cell()?.row.worksheet)
   const [open, setOpen] = createSignal(false)
   createEffect(on(place, () => setOpen(false)))
   const others: readonly Place['page'][] = ['lab', 'functions', 'keys', 'notebooks']
@@ -36,7 +37,7 @@ export function Rail() {
           <For each={book.catalog().worksheets}>
             {(definition, index) => {
               const line = createMemo(() => headline(book, definition))
-              const here = () => place().page === 'worksheets' && book.selection.cell()?.row.worksheet === definition.id
+              const here = () => place().page === 'worksheets' && worksheet() === definition.id
               return (
                 <li>
                   <a

@@ -1,7 +1,7 @@
 import { type Accessor, createContext, useContext } from 'solid-js'
 import type { Outcome } from '../../engine/outcome'
 import type { Edit } from '../../notebook/edit'
-import type { Notebook } from '../../notebook/notebook'
+import type { Notebook, Sample, Scenario } from '../../notebook/notebook'
 import type { Source } from '../../notebook/resolve'
 import type { Problem } from '../../words/problem'
 import type { Catalog } from '../../worksheet/catalog'
@@ -18,6 +18,8 @@ export interface Book {
   /** ids, in order; the first is the baseline's. The array changes only when a column comes, goes or moves. */
   readonly scenarios: Accessor<readonly string[]>
   readonly baseline: Accessor<string>
+  scenario(id: string): Scenario | undefined
+  sample(id: string): Sample | undefined
   /** every row of the page, top to bottom */
   readonly rows: Accessor<readonly GridRow[]>
   /** undefined until the engine has answered for the first time */

@@ -7,7 +7,6 @@ import { checkEdit } from '../../notebook/checkEdit'
 import type { Edit } from '../../notebook/edit'
 import { createHistory, redo, remember, undo } from '../../notebook/history'
 import { cellKey, type Notebook } from '../../notebook/notebook'
-import { inOrder } from '../../notebook/order'
 import { own } from '../../notebook/own'
 import { resolve } from '../../notebook/resolve'
 import { displayUnit } from '../../units/profile'
@@ -18,6 +17,7 @@ import { announce } from './announce'
 import type { Book } from './book'
 import { createCells } from './cells'
 import { catalogOf } from './ownWorksheets'
+import { createParts } from './parts'
 import { createSaver } from './saving'
 import { createSelection } from './selection'
 import { touched } from './touched'
@@ -36,14 +36,11 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const outcomes = createCells<Outcome>()
   const sources = createCells<true>()
 
-  const worksheets = createMemo(() => notebook().worksheets)
-  const withOwn = createMemo(() => catalogOf(worksheets()))
+  const parts = createParts(first)
+  const withOwn = createMemo(() => catalogOf(parts.worksheets()))
   const catalog = createMemo(() => withOwn().catalog)
-  const scenarios = createMemo(() => inOrder(notebook()).map(({ id }) => id), undefined, { equals: sameItems })
-  const baseline = createMemo(() => scenarios()[0] ?? '')
+  const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
-  const profile = createMemo(() => notebook().profile)
-  const units = createMemo(() => notebook().units)
 
   const saver = append ? createSaver(append) : null
   const engine = createEngineClient()
@@ -64,7 +61,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   function take(edit: Edit, next: Notebook): void {
     batch(() => {
       setNotebook(next)
-      const cells = touched(edit, scenarios())
+      parts.follow(next)
+      const cells = touched(edit, untrack(parts.order))
       if (cells === 'all') sources.clear()
       else for (const key of cells) sources.write(key, true)
     })
@@ -101,8 +99,10 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     notebook,
     catalog,
     refusedWorksheets: () => withOwn().refused,
-    scenarios,
+    scenarios: parts.order,
     baseline,
+    scenario: (id) => own(parts.scenarios(), id),
+    sample: (id) => own(parts.samples(), id),
     rows,
     outcome: (scenario, quantity) => outcomes.read(cellKey(scenario, quantity)),
     source(scenario, quantity) {
@@ -110,8 +110,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       return resolve(untrack(notebook), catalog(), scenario, quantity)
     },
     unit(quantity) {
-      const chosen = own(units(), quantity)
-      return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', profile())
+      const chosen = own(parts.units(), quantity)
+      return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', parts.profile())
     },
     dispatch,
     undo: () => step(undo),
@@ -123,10 +123,6 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     settled: () => saver?.settled() ?? Promise.resolve(),
     writable,
     engineTrouble,
-    selection: createSelection(rows, scenarios),
+    selection: createSelection(rows, parts.order),
   }
-}
-
-function sameItems(a: readonly string[], b: readonly string[]): boolean {
-  return a.length === b.length && a.every((item, index) => item === b[index])
 }

@@ -21,6 +21,8 @@ export interface Selection {
   readonly position: Accessor<Position>
   isSelected(cell: string): boolean
   isEdited(cell: string): boolean
+  /** whether the selected cell stands under this heading of a worksheet */
+  isIn(head: string): boolean
   select(cell: string): void
   selectAt(position: Position): void
   readonly editing: Accessor<Editing | null>
@@ -33,6 +35,11 @@ export interface Selection {
 /** The id of a cell: also of its element. */
 export function cellName(row: string, scenario: string): string {
   return `${row}@${scenario}`
+}
+
+/** The id of a scenario's heading in one worksheet. */
+export function headName(worksheet: string, scenario: string): string {
+  return `head-${worksheet}-${scenario}`
 }
 
 export function createSelection(rows: Accessor<readonly GridRow[]>, scenarios: Accessor<readonly string[]>): Selection {
@@ -67,11 +74,17 @@ export function createSelection(rows: Accessor<readonly GridRow[]>, scenarios: A
   const isSelected = createSelector(effective)
   const isEdited = createSelector(() => (editing() ? effective() : ''))
 
+  const isIn = createSelector(() => {
+    const selected = cell()
+    return selected ? headName(selected.row.worksheet, selected.scenario) : ''
+  })
+
   return {
     cell,
     position,
     isSelected,
     isEdited,
+    isIn,
     select: setName,
     selectAt({ row, column }) {
       const to = rows()[row]

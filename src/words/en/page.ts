@@ -90,6 +90,7 @@ export const page = {
 
   'page.rail.below': '{name} below range',
   'page.rail.above': '{name} above range',
+  'page.and_more': '{first} and {count} more',
   'page.rail.and_more': '{first}, and {count} more',
   'page.rail.in_range': 'in range',
   'page.rail.entered': '{count|one entry|# entries}',
