@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, test } from 'vitest'
+import { launch, open } from '../browser/open'
+import { report } from './report'
+
+const KB = 1024
+
+let browser: Browser
+beforeAll(async () => {
+  browser = await launch()
+})
+afterAll(() => browser.close())
+
+const assets = readdirSync('dist/app/assets').map((name) => join('dist/app/assets', name))
+
+describe('the first load', () => {
+  test('sizes of what is fetched before the first numbers', async () => {
+    const fetched = new Set<string>()
+    const { page, context } = await open(browser)
+    page.on('response', (response) => fetched.add(new URL(response.url()).pathname.split('/').at(-1) ?? ''))
+    await page.reload()
+    await page.locator('.cell .whole').first().waitFor()
+    await context.close()
+    const sum = (of: (path: string) => boolean, packed: boolean) =>
+      assets
+        .filter((path) => fetched.has(path.split('/').at(-1) ?? '') && of(path))
+        .reduce((bytes, path) => bytes + (packed ? gzipSync(readFileSync(path)).length : statSync(path).size), 0) / KB
+    const isWorker = (path: string) => /worker/.test(path)
+    const script = sum((path) => path.endsWith('.js') && !isWorker(path), true)
+    const worker = sum((path) => path.endsWith('.js') && isWorker(path), true)
+    const fonts = sum((path) => path.endsWith('.woff2'), false)
+    const style = sum((path) => path.endsWith('.css'), true)
+    const line = (what: string, size: number, aim: number) =>
+      report(what, `${size.toFixed(0)} KB`, `aim ${aim} KB`, size / aim, 'at most 1')
+    line('page script before the first numbers, gzipped', script, 120)
+    line('engine worker, gzipped', worker, 240)
+    line('fonts', fonts, 130)
+    report('style, gzipped', `${style.toFixed(0)} KB`, '', null)
+  })
+})
