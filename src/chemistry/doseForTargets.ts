@@ -60,6 +60,7 @@ export function doseForTargets(
   products: DoseProducts,
 ): Dose | Failure {
   const start = withChlorine(from, chlorine)
+  if (isFailure(start)) return start
   const borate = borateNeeded(from, targets.borate, products.borate)
   if (isFailure(borate)) return borate
   const first = borate > 0 ? [change(products.borate ?? 'boric_acid', borate)] : []
@@ -120,7 +121,9 @@ function meetBoth(
         ? fail('unreachable', 'total_alkalinity', { wanted: titratedAlkalinity, ph })
         : wanted
     }
-    const alkalinity = withChlorine(wanted, start.chlorine).alkalinity - start.alkalinity
+    const chlorinated = withChlorine(wanted, start.chlorine)
+    if (isFailure(chlorinated)) return chlorinated
+    const alkalinity = chlorinated.alkalinity - start.alkalinity
     const missing = wanted.totals.carbonate - start.carbonate
     const carbonate = Math.abs(missing) <= SLACK ? 0 : missing
     const next = split(alkalinity, carbonate, perEquivalent, products.base === 'sodium_hydroxide')
@@ -133,8 +136,8 @@ function meetBoth(
   return fail('no_convergence', 'ph')
 }
 
-/** Carbonate to within this, mol/L, counts as met: 0.001 mg/L. */
-const SLACK = 1e-8
+/** Carbonate to within this, mol/L, counts as met: 0.00001 mg/L. */
+const SLACK = 1e-10
 
 function split(dA: number, dC: number, acidPerEquivalent: number, caustic: boolean): Amounts | Failure {
   if (dC < 0) {

@@ -111,7 +111,9 @@ export const WATER_AFTER: Solve = {
       { kind: 'chlorine_used', amount: used / PER_CHLORINE },
       { kind: 'evaporation', share: evaporated },
     ]
-    const water = waterAfter(withChlorine(from, chlorineOf(readings)), from, changes)
+    const start = withChlorine(from, chlorineOf(readings))
+    if (isFailure(start)) return start
+    const water = waterAfter(start, from, changes)
     return isFailure(water) ? water : readingsAfter(water, countedIn(readings))
   },
   checks: [
@@ -214,7 +216,9 @@ export const WATER_AFTER_DILUTION: Solve = {
     ])
     if (isFailure(filled)) return { ...filled, quantity: `fill_${filled.quantity}` }
     const change: WaterChange = { kind: 'dilution', share: x, fill: filled.totals }
-    const water = waterAfter(withChlorine(from, chlorineOf(readings)), from, [change])
+    const start = withChlorine(from, chlorineOf(readings))
+    if (isFailure(start)) return start
+    const water = waterAfter(start, from, [change])
     return isFailure(water) ? water : readingsAfter(water, countedIn(readings))
   },
   checks: [

@@ -108,6 +108,7 @@ export const BALANCE_DOSE: Solve = {
     const dose = targetDose(from, chlorine, { ph, alkalinity, borate }, acid[0], base[0], borated[0])
     const litres = volume * 1000
     const start = withChlorine(from, chlorine)
+    if (isFailure(start)) return start
 
     const read = (of: (dose: Dose) => Value | Failure): Value | Failure => (isFailure(dose) ? dose : of(dose))
     const amounts = (label: Label<AcidProduct | BaseProduct | BorateProduct>, of: string, moles: number) =>

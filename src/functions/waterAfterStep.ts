@@ -114,7 +114,8 @@ function equilibrium(readings: Readings, changes: readonly WaterChange[]): reado
   const lacking = WATER_READINGS.find((reading, i) => !reading.optional && readings[i] === undefined)
   const known = readings as WaterReadings
   const from = lacking ? fail('missing', lacking.name) : waterFromReadings(known)
-  const after = isFailure(from) ? from : waterAfter(withChlorine(from, chlorineOf(known)), from, changes)
+  const start = isFailure(from) ? from : withChlorine(from, chlorineOf(known))
+  const after = isFailure(from) ? from : isFailure(start) ? start : waterAfter(start, from, changes)
   if (isFailure(after)) return [after, after, after]
   const [ph, alkalinity, , , , , , , , lsi] = readingsAfter(after, countedIn(known))
   const none = fail('missing', 'ph')
