@@ -62,6 +62,7 @@ export function createCsvReader(delimiter: string): CsvReader {
         at = end
       } else {
         const lineEnd = text.indexOf('\n', at)
+        if (lineEnd === -1 && !last) break
         const stop = lineEnd === -1 ? text.length : lineEnd
         out.push({ row: ++row, cells: [text.slice(at, stop)], broken: true })
         at = stop + 1
