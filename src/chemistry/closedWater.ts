@@ -13,7 +13,7 @@ import {
 import { type Failure, fail } from './failure'
 import { rootNear } from './rootNear'
 import type { Totals } from './totals'
-import { readWater, settleCarbonate, type Water } from './water'
+import { readWater, settleCarbonate, tooStrong, type Water } from './water'
 
 /** Furthest pH that a solve looks at; a water beyond is refused rather than answered. */
 export const PH_FLOOR = 1
@@ -59,6 +59,8 @@ export function solvePh(totals: Totals, T: number, guess: number, settle: () => 
     // close to the root the curve is straight, so one slope serves while ionic strength follows
     const step = excess(ph) / slope
     const strength = ionicStrengthOf(point, totals)
+    const strong = tooStrong(strength)
+    if (strong) return strong
     const moved = Math.max(Math.abs(step), Math.abs(strength - I) / I)
     if (moved < 1e-11) return readWater(T, totals, I)
     I = strength

@@ -15,7 +15,7 @@ import {
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
 import type { Totals } from './totals'
-import { END_POINT, readWater, type Water } from './water'
+import { END_POINT, readWater, tooStrong, type Water } from './water'
 
 /** A water as measured; mol/L, eq/L and kelvin. */
 export interface Measured {
@@ -103,10 +103,9 @@ export function measuredWater(m: Measured): Water | Failure {
     I = next
     if (change < 1e-10) break
   }
-  if (change >= 1e-9) return fail('no_convergence', 'total_alkalinity', { residual: change })
+  if (!(change < 1e-9)) return fail('no_convergence', 'total_alkalinity', { residual: change })
   if (room <= 0) return fail('no_such_water', 'total_alkalinity', { total: m.titratedAlkalinity, left: room })
-  if (I > 1) return fail('out_of_range', 'ionic_strength', { value: I, min: 0, max: 1 })
-  return readWater(m.temperature, totals, I, m.titratedAlkalinity)
+  return tooStrong(I) ?? readWater(m.temperature, totals, I, m.titratedAlkalinity)
 }
 
 type Writable = { -readonly [K in keyof Totals]: number }

@@ -3,7 +3,7 @@ import { ionicStrengthOf, water as point, setIonicStrength, setPh, setTemperatur
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
 import type { Conserved } from './totals'
-import { readWater, settleCarbonate, type Water } from './water'
+import { readWater, settleCarbonate, tooStrong, type Water } from './water'
 
 type Writable = { -readonly [Name in Conserved]: number }
 
@@ -32,6 +32,8 @@ export function settledAtPh(
     totals.alkalinity = alkalinityOf()
     close(totals)
     const next = ionicStrengthOf(point, totals)
+    const strong = tooStrong(next)
+    if (strong) return strong
     moved = Math.abs(next - I) / I
     I = next
     if (moved < 1e-12) return readWater(T, totals, I)

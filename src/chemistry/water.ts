@@ -12,6 +12,8 @@ import {
   sweepMetals,
 } from './equilibrium'
 import { logHenryCarbonDioxide, pKCalcite } from './equilibriumConstants'
+import type { Failure } from './failure'
+import { outside } from './outside'
 import { SPECIES } from './species'
 import type { Totals } from './totals'
 
@@ -37,6 +39,11 @@ const index = (name: string) => SPECIES.findIndex((s) => s.name === name)
 const CA = index('Ca++')
 const CO3 = index('CO3--')
 const CO2 = index('CO2')
+
+/** The failure for an ionic strength over 1 mol/L, where no activity model here means anything; undefined when it is fine. */
+export function tooStrong(I: number): Failure | undefined {
+  return outside('ionic_strength', I, 0, 1)
+}
 
 /** pH at which the alkalinity titration ends (activity scale): Standard Methods 2320 B for 150 mg/L and up. */
 export const END_POINT = 10 ** -4.5

@@ -14,7 +14,7 @@ import {
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
 import type { Totals } from './totals'
-import { readWater, type Water } from './water'
+import { readWater, tooStrong, type Water } from './water'
 
 /**
  * The water brought to another pH by CO2 alone, as aeration does it: alkalinity stays, total carbonate follows.
@@ -37,6 +37,8 @@ export function waterByAir(totals: Totals, T: number, ph: number, I0: number): W
     const swept = sweepMetals(point, after)
     after.carbonate = free * ligandSum(point, point.count, CARBONATE)
     const next = ionicStrengthOf(point, after)
+    const strong = tooStrong(next)
+    if (strong) return strong
     const missed = Math.abs(alkalinityOf() - after.alkalinity) / (Math.abs(after.alkalinity) + 1e-9)
     const moved = Math.max(swept, room > 0 ? missed : 0, Math.abs(next - I) / I)
     I = next
