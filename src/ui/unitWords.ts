@@ -1,6 +1,9 @@
 import { unit } from '../units/unit'
 
-/** A unit beside its figure; pH, plain numbers and choices have none. */
+/** Kinds of rows that have no unit, though definitions give one. */
+const UNITLESS = new Set(['truth', 'choice'])
+
+/** A unit beside its figure; pH, plain numbers, choices and yes-or-no have none. */
 export function unitWords(code: string): string {
-  return unit(code)?.symbol ?? code
+  return UNITLESS.has(code) ? '' : (unit(code)?.symbol ?? code)
 }

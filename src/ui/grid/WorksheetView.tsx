@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js'
 import { hasWords, say } from '../../words/say'
 import type { Definition } from '../../worksheet/definition'
 import { useBook } from '../shell/book'
+import { Cautions } from './Cautions'
 import { Findings } from './Findings'
 import { GridHead } from './GridHead'
 import { GridRowView } from './GridRowView'
@@ -57,6 +58,7 @@ export function WorksheetView(props: { definition: Definition; number: number })
         </For>
       </div>
       <Findings definition={props.definition} />
+      <Cautions definition={props.definition} />
     </section>
   )
 }

@@ -21,7 +21,7 @@ export function Questions(props: {
   const words = ({ code }: Question, choice: string) => {
     if (code === 'which_quantity') return labelOf(choice)
     if (code === 'which_unit') return unitWords(choice) || choice
-    const key = `page.lab.answer.${choice}`
+    const key = `intake.choice.${choice}`
     return hasWords(key) ? say(key) : choice
   }
   return (
@@ -34,7 +34,7 @@ export function Questions(props: {
             return (
               <fieldset class="switch">
                 <legend>
-                  {say(`page.lab.question.${question.code}`, { ...question.facts, heading: question.heading ?? '' })}
+                  {say(`intake.question.${question.code}`, { ...question.facts, heading: question.heading ?? '' })}
                 </legend>
                 <For each={question.choices}>
                   {(choice) => (

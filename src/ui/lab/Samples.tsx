@@ -6,11 +6,11 @@ import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
 import type { Censored, Chosen } from './scenariosFrom'
 
-const MOST_SHOWN = 200
-
 /** The samples that were read; the chosen ones become scenarios. */
 export function Samples(props: {
   samples: readonly Chosen[]
+  /** in the whole file */
+  count: number
   censored: boolean
   onTake: (chosen: readonly Chosen[], options: { elsewhere: boolean; censored: Censored }) => void
 }) {
@@ -18,9 +18,8 @@ export function Samples(props: {
   const [chosen, setChosen] = createSignal<ReadonlySet<number>>(new Set())
   const [elsewhere, setElsewhere] = createSignal(true)
   const [censored, setCensored] = createSignal<Censored>('leave_out')
-  const shown = () => props.samples.slice(0, MOST_SHOWN)
-  const quantities = createMemo(() => [...new Set(shown().flatMap(({ sample }) => Object.keys(sample.readings)))])
-  const all = () => chosen().size === shown().length
+  const quantities = createMemo(() => [...new Set(props.samples.flatMap(({ sample }) => Object.keys(sample.readings)))])
+  const all = () => chosen().size === props.samples.length
 
   function toggle(row: number): void {
     const next = new Set(chosen())
@@ -51,7 +50,7 @@ export function Samples(props: {
                   type="checkbox"
                   aria-label={say('page.lab.choose_all')}
                   checked={all()}
-                  onChange={() => setChosen(all() ? new Set<number>() : new Set(shown().map(({ row }) => row)))}
+                  onChange={() => setChosen(all() ? new Set<number>() : new Set(props.samples.map(({ row }) => row)))}
                 />
               </th>
               <th scope="col">{say('page.lab.col.row')}</th>
@@ -61,7 +60,7 @@ export function Samples(props: {
             </tr>
           </thead>
           <tbody>
-            <For each={shown()}>
+            <For each={props.samples}>
               {(one) => (
                 <tr>
                   <td>
@@ -82,8 +81,8 @@ export function Samples(props: {
           </tbody>
         </table>
       </div>
-      <Show when={props.samples.length > MOST_SHOWN}>
-        <p class="quiet">{say('page.lab.more', { shown: MOST_SHOWN, count: props.samples.length })}</p>
+      <Show when={props.count > props.samples.length}>
+        <p class="quiet">{say('page.lab.more', { shown: props.samples.length, count: props.count })}</p>
       </Show>
       <Switch<'elsewhere' | 'here'>
         label={say('page.lab.whose')}
@@ -113,7 +112,7 @@ export function Samples(props: {
           disabled={chosen().size === 0 || !book.writable()}
           onClick={() =>
             props.onTake(
-              shown().filter(({ row }) => chosen().has(row)),
+              props.samples.filter(({ row }) => chosen().has(row)),
               { elsewhere: elsewhere(), censored: censored() },
             )
           }

@@ -1,6 +1,7 @@
 import { createDeferred, createMemo, For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { say } from '../../words/say'
+import { cautionText } from '../cautionText'
 import { bandIn } from '../grid/bandIn'
 import { cellView } from '../grid/cellView'
 import { verdict } from '../grid/findingsOf'
@@ -96,6 +97,14 @@ function CellNotes(props: { cell: Cell }) {
       <p class="help">{helpOf(quantity().name, quantity().row)}</p>
       <For each={view().notices}>{(notice) => <p class="note">* {noticeText(notice)}</p>}</For>
       <CellActs cell={props.cell} />
+      <Show when={quantity().row.cautions}>
+        {(cautions) => (
+          <section>
+            <h3>{say('page.cautions')}</h3>
+            <For each={cautions()}>{(caution) => <p>{cautionText(caution)}</p>}</For>
+          </section>
+        )}
+      </Show>
       <Explained cell={props.cell} band={band()} />
     </>
   )

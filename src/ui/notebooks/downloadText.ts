@@ -1,5 +1,6 @@
-export function downloadText(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+/** A text as a file in the reader's downloads. */
+export function downloadText(name: string, text: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }))
   const link = document.createElement('a')
   link.href = address
   link.download = name
