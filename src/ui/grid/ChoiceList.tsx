@@ -19,15 +19,16 @@ export function ChoiceList(props: { row: GridRow; scenario: string }) {
   const { cell } = book.source(props.scenario, quantity())
   const [at, setAt] = createSignal(Math.max(options().indexOf(cell?.kind === 'choice' ? cell.id : ''), 0))
 
-  const typed = book.selection.editing()?.text ?? ''
-  if (typed !== '') seek(typed)
-
   const optionId = (index: number) => `${name()}-${index}`
   const words = (id: string) => {
     if (id === '') return say(props.scenario === book.baseline() ? 'page.choice_none' : 'page.choice_as_before')
     const key = `choice.${quantity()}.${id}`
     return hasWords(key) ? say(key) : id
   }
+
+  // The character that opened the list goes to the choice that begins with it.
+  const typed = book.selection.editing()?.text ?? ''
+  if (typed !== '') seek(typed)
 
   onMount(() => {
     list?.focus()

@@ -26,6 +26,7 @@ export function headline(book: Book, definition: Definition): Headline {
   const out: string[] = []
   let judged = 0
   let taken = 0
+  let answer = ''
   let missing: readonly string[] = []
   for (const { quantity } of rows) {
     const outcome = book.outcome(baseline, quantity.name)
@@ -37,6 +38,9 @@ export function headline(book: Book, definition: Definition): Headline {
     }
     const { from } = book.source(baseline, quantity.name)
     if (from === 'typed' || from === 'sample') taken++
+    if (answer === '' && quantity.formula && quantity.row.range) {
+      answer = `${labelOf(quantity.name, quantity.row)} ${shownValue(book, baseline, quantity.name)}`
+    }
     const band = bandIn(book, quantity.row, baseline)
     if (!band || typeof outcome.value !== 'number') continue
     judged++
@@ -51,6 +55,8 @@ export function headline(book: Book, definition: Definition): Headline {
   const spoken = speaker === undefined ? '' : shownValue(book, baseline, speaker)
   if (spoken !== '') return { text: spoken, out: false }
   if (judged > 0) return { text: say('page.rail.in_range'), out: false }
+  // An answer that no band judges; what an aside of the worksheet still needs is no state of the whole.
+  if (answer !== '') return { text: answer, out: false }
   if (missing.length > 0) return { text: say('page.needs', { names: missingLabels(missing.slice(0, 2)) }), out: false }
   return { text: taken > 0 ? say('page.rail.entered', { count: taken }) : '', out: false }
 }

@@ -10,9 +10,9 @@ export const quantitiesSalt = {
   'group.salt.dose': 'Salt to add',
   'group.salt.loss': 'Water lost, told by salt',
 
-  'quantity.cell_salt_low.label': 'Cell takes at least',
+  'quantity.cell_salt_low.label': 'Least salt for the cell',
   'quantity.cell_salt_low.help': 'The low end of the salt window that the cell’s maker gives.',
-  'quantity.cell_salt_high.label': 'Cell takes at most',
+  'quantity.cell_salt_high.label': 'Most salt for the cell',
   'quantity.cell_salt_high.help': 'The high end of the salt window that the cell’s maker gives.',
   'quantity.target_salt.label': 'Salt wanted',
   'quantity.target_salt.help': 'Where nothing is entered, the middle of the cell’s window is used.',
