@@ -31,6 +31,8 @@ const cellOf = Int32Array.from(SPECIES, (s) => {
   const row = s.metal === undefined ? NONE_METAL : METALS.indexOf(s.metal)
   return row * COLUMNS + (s.ligand === undefined ? NONE_LIGAND : LIGANDS.indexOf(s.ligand))
 })
+const rowOf = cellOf.map((at) => Math.floor(at / COLUMNS))
+const columnOf = cellOf.map((at) => at % COLUMNS)
 const protonsOf = Int32Array.from(SPECIES, (s) => s.protons + LOWEST_PROTONS)
 const hoclOf = Int32Array.from(SPECIES, (s) => s.hocl)
 const baseOf = Float64Array.from(SPECIES, (s) => s.base)
@@ -60,6 +62,8 @@ const FIRST_CHLORINATED = SPECIES.findIndex((s) => s.hocl > 0)
 export interface Point {
   /** activity of H+ */
   h: number
+  /** its powers, from -3 to 3 */
+  readonly powers: Float64Array
   readonly count: Float64Array
   readonly base: Float64Array
   readonly charge2: Float64Array
@@ -73,6 +77,7 @@ function point(): Point {
   const cells = () => new Float64Array(CELLS)
   return {
     h: 1e-7,
+    powers: new Float64Array(2 * LOWEST_PROTONS + 1),
     count: cells(),
     base: cells(),
     charge2: cells(),
@@ -87,7 +92,6 @@ export const endPoint = point()
 const K = new Float64Array(N)
 const gamma = new Float64Array(kinds.length + 1).fill(1)
 const conditional = new Float64Array(N)
-const powers = new Float64Array(2 * LOWEST_PROTONS + 1)
 /** cyanurate by the number of HOCl taken up: count, base, charge² */
 const bound = new Float64Array(4)
 const boundBase = new Float64Array(4)
@@ -103,12 +107,14 @@ export function setTemperature(T: number): void {
   if (T === temperature) return
   temperature = T
   const { a, b } = debyeHuckel(T)
-  kinds.forEach((kind, k) => {
+  for (let k = 0; k < ONE; k++) {
+    const kind = kinds[k]
+    if (!kind) continue
     const terms = gammaTerms(kind.activity, kind.charge, a, b)
     steep[k] = terms.steep * Math.LN10
     reach[k] = terms.reach
     linear[k] = terms.linear * Math.LN10
-  })
+  }
   for (let i = 0; i < N; i++) K[i] = Math.exp(Math.LN10 * (SPECIES[i]?.logK(T) ?? Number.NaN))
 }
 
@@ -133,6 +139,7 @@ export function activityCoefficient(species: number): number {
 
 /** Fills the cell sums of a point for a pH, and with them what depends on pH alone: borate, cyanurate, chlorine. */
 export function setPh(p: Point, h: number, totals: Totals): void {
+  const { powers } = p
   p.h = h
   powers[LOWEST_PROTONS] = 1
   for (let n = 1; n <= LOWEST_PROTONS; n++) {
@@ -282,10 +289,9 @@ export function ionicStrengthOf(p: Point, totals: Totals): number {
 
 /** Concentration of a species by its index in SPECIES, mol/L, at the pH and ionic strength last set. */
 export function concentration(p: Point, species: number): number {
-  const cellIndex = cellOf[species] ?? 0
-  const metal = p.metal[Math.floor(cellIndex / COLUMNS)] ?? 0
-  const ligand = p.ligand[cellIndex % COLUMNS] ?? 0
-  const protons = (protonsOf[species] ?? 0) - LOWEST_PROTONS
-  const hocl = (p.ligand[CHLORINE] ?? 0) ** (hoclOf[species] ?? 0)
-  return (conditional[species] ?? 0) * p.h ** protons * metal * ligand * hocl
+  const metal = p.metal[rowOf[species] ?? 0] ?? 0
+  const ligand = p.ligand[columnOf[species] ?? 0] ?? 0
+  const bare = (conditional[species] ?? 0) * (p.powers[protonsOf[species] ?? 0] ?? 0) * metal * ligand
+  const hocl = hoclOf[species] ?? 0
+  return hocl === 0 ? bare : bare * (p.ligand[CHLORINE] ?? 0) ** hocl
 }
