@@ -3,6 +3,7 @@ import chlorine from '../../worksheets/chlorine.json'
 import dilution from '../../worksheets/dilution.json'
 import generator from '../../worksheets/generator.json'
 import phAlkalinity from '../../worksheets/ph_alkalinity.json'
+import plan from '../../worksheets/plan.json'
 import pool from '../../worksheets/pool.json'
 import salt from '../../worksheets/salt.json'
 import sample from '../../worksheets/sample.json'
@@ -27,6 +28,7 @@ export const SHIPPED: readonly Source[] = [
   source('calcium.json', calcium),
   source('chlorine.json', chlorine),
   source('generator.json', generator),
+  source('plan.json', plan),
 ]
 
 function source(file: string, json: unknown): Source {

@@ -1,3 +1,5 @@
+import { PRODUCT_IDS } from '../../src/chemistry/products'
+
 /** The contract's quantities with their units: inputs, then computed ones in the order of its columns. */
 export const CONTRACT: Readonly<Record<string, readonly [inputs: string, computed: string]>> = {
   pool: [
@@ -66,6 +68,15 @@ export const CONTRACT: Readonly<Record<string, readonly [inputs: string, compute
     `cell_output_measured g/h, cell_output_used g/h, generator_hours h/day, chlorine_made mg/L/day, pump_hours_short h/day,
      flow_margin m³/h, cell_may_run truth`,
   ],
+  // the contract leaves the rows of the plan open: what is asked at the pool, and the water after one step
+  plan: [
+    `chlorine_doubt choice, circulation choice, stabilizer_days day, sequestrant_days day, neutralizer_product choice,
+     neutralizer_strength 1, neutralizer_strength_basis choice, step_product choice, step_strength 1,
+     step_strength_basis choice, step_mass kg, step_volume L, step_chlorine_used mg/L as Cl2`,
+    `neutralizer_mass kg, step_ph pH, step_total_alkalinity mg/L as CaCO3, step_lsi 1, step_calcium_hardness mg/L as CaCO3,
+     step_cyanuric_acid mg/L, step_borate mg/L as B, step_salt mg/L as NaCl, step_free_chlorine mg/L as Cl2,
+     drain_free_chlorine mg/L as Cl2, drain_borate mg/L as B, drain_total_chlorine mg/L as Cl2`,
+  ],
 }
 
 /** Inputs that the contract does not name, or only by their kind. */
@@ -131,6 +142,12 @@ export const CHOICES = {
     'scale',
     'little_chlorine',
   ],
+  chlorine_doubt: ['none', 'recent_dose', 'flashed', 'strip_white'],
+  circulation: ['running', 'no_flow', 'dirty_filter', 'low_water'],
+  neutralizer_product: ['sodium_thiosulfate', 'hydrogen_peroxide', 'ascorbic_acid'],
+  neutralizer_strength_basis: BASES,
+  step_product: PRODUCT_IDS,
+  step_strength_basis: BASES,
 }
 
 /** Declared defaults are few: the contract lists all that there are. */

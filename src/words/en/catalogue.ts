@@ -4,6 +4,8 @@ import { headless } from './headless'
 import { notices } from './notices'
 import { noticesWorksheets } from './notices-worksheets'
 import { page } from './page'
+import { planWords } from './plan'
+import { planRules } from './plan-rules'
 import { problems } from './problems'
 import { problemsFunctions } from './problems-functions'
 import { problemsIntake } from './problems-intake'
@@ -15,6 +17,7 @@ import { quantitiesChlorine } from './quantities-chlorine'
 import { quantitiesDilution } from './quantities-dilution'
 import { quantitiesGenerator } from './quantities-generator'
 import { quantitiesPhAlkalinity } from './quantities-ph_alkalinity'
+import { quantitiesPlan } from './quantities-plan'
 import { quantitiesPool } from './quantities-pool'
 import { quantitiesSalt } from './quantities-salt'
 import { quantitiesSample } from './quantities-sample'
@@ -29,12 +32,15 @@ export const en = {
   ...headless,
   ...notices,
   ...page,
+  ...planRules,
+  ...planWords,
   ...problems,
   ...problemsFunctions,
   ...problemsIntake,
   ...problemsNotebook,
   ...problemsUnits,
   ...problemsWorksheet,
+  ...quantitiesPlan,
   ...quantitiesPool,
   ...quantitiesSample,
   ...quantitiesSaturation,

@@ -6,7 +6,7 @@ const BASES = {
   baume: 'degrees Baumé',
 } as const
 
-type Of = 'acid' | 'base' | 'borate' | 'calcium' | 'chlorine'
+type Of = 'acid' | 'base' | 'borate' | 'calcium' | 'chlorine' | 'neutralizer' | 'step'
 type Key =
   | `quantity.${Of}_strength.${'label' | 'help'}`
   | `quantity.${Of}_strength_basis.${'label' | 'help'}`
@@ -34,5 +34,5 @@ function words(of: Of): [string, string][] {
 
 /** Words of the strength of each product that a worksheet doses, and of what that strength counts. */
 export const strengths = Object.fromEntries(
-  (['acid', 'base', 'borate', 'calcium', 'chlorine'] as const).flatMap(words),
+  (['acid', 'base', 'borate', 'calcium', 'chlorine', 'neutralizer', 'step'] as const).flatMap(words),
 ) as Readonly<Record<Key, string>>

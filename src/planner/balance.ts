@@ -1,0 +1,131 @@
+import { isProblem, type Problem } from '../words/problem'
+import { acidDown, type BalanceTargets, balanceTargets, phFloor } from './acid'
+import { aerate } from './aerate'
+import { baseUp, carbonateDose } from './base'
+import { choose } from './choose'
+import { type Draft, holds, numberIn, numberOf, rule, say, testError, truthIn, unmet, verdict } from './draft'
+import { judge, leftOut, nothingToAdd, unreadable } from './judge'
+
+/** Alkalinity and pH may have to be looked at again once the other has moved. */
+const PASSES = 3
+const MOST_CYCLES = 20
+
+/** Alkalinity first, then pH. */
+export function balance(draft: Draft): void {
+  const ph = numberOf(draft, 'target_ph')
+  const ta = numberOf(draft, 'target_total_alkalinity')
+  if (!readable(draft, ph, ta)) return
+  for (let pass = 0; pass < PASSES; pass++) {
+    const calls = { ta: judge(draft, 'total_alkalinity', ta), ph: judge(draft, 'ph', ph) }
+    if (pass === 0) {
+      for (const [quantity, target, call] of [
+        ['total_alkalinity', ta, calls.ta],
+        ['ph', ph, calls.ph],
+      ] as const) {
+        nothingToAdd(draft, quantity, target, call)
+      }
+    }
+    const before = draft.steps.length
+    const wrong = correct(draft, calls, { ph, ta })
+    if (isProblem(wrong)) giveUp(draft, wrong, calls)
+    if (draft.steps.length === before) break
+  }
+}
+
+type Calls = Readonly<Record<'ph' | 'ta', ReturnType<typeof judge>>>
+
+function correct(draft: Draft, calls: Calls, { ph, ta }: BalanceTargets): Problem | undefined {
+  if (ta !== undefined && calls.ta === 'high') {
+    verdict(draft, 'total_alkalinity', 'step', say('plan.verdict.high', { quantity: 'total_alkalinity', target: ta }))
+    return alkalinityDown(draft, ta, ph)
+  }
+  if (ta !== undefined && calls.ta === 'low') {
+    verdict(draft, 'total_alkalinity', 'step', say('plan.verdict.low', { quantity: 'total_alkalinity', target: ta }))
+    return alkalinityUp(draft, ta, ph)
+  }
+  if (ph === undefined || (calls.ph !== 'high' && calls.ph !== 'low')) return undefined
+  verdict(draft, 'ph', 'step', say(`plan.verdict.${calls.ph}`, { quantity: 'ph', target: ph }))
+  return calls.ph === 'high' ? phDown(draft, ph, ta) : phUp(draft, ph, ta)
+}
+
+/** Acid while the pH is low enough for carbon dioxide to leave, then air; acid again only when the pH is back. */
+function alkalinityDown(draft: Draft, ta: number, ph: number | undefined): Problem | undefined {
+  const floor = rule(draft, 'alkalinity_down', 'ph_least') ?? phFloor(draft)
+  const again = rule(draft, 'alkalinity_down', 'ph_again') ?? phFloor(draft)
+  for (let cycle = 0; cycle < MOST_CYCLES; cycle++) {
+    const whole = acidDown(draft, { ta }, floor, ['alkalinity_down'])
+    if (isProblem(whole)) return whole
+    const reached = (numberOf(draft, 'total_alkalinity') ?? 0) <= ta + testError(draft, 'total_alkalinity') / 2
+    if (whole || reached) {
+      if (ph !== undefined && (numberOf(draft, 'ph') ?? ph) < ph - testError(draft, 'ph')) aerate(draft, ph)
+      return undefined
+    }
+    if (!aerate(draft, again)) return undefined
+  }
+  return undefined
+}
+
+/** Bicarbonate; with it what the pH needs to come out right together with the alkalinity. */
+function alkalinityUp(draft: Draft, ta: number, ph: number | undefined): Problem | undefined {
+  const alone = choose(draft, 'bicarbonate', balanceTargets(draft, { ta }))
+  if (isProblem(alone)) return alone
+  const after = numberIn(alone.answers, 'ph_after')
+  if (ph === undefined || after === undefined || Math.abs(after - ph) <= testError(draft, 'ph')) {
+    carbonateDose(draft, alone, alone.need, [])
+    return undefined
+  }
+  const both = choose(draft, 'bicarbonate', balanceTargets(draft, { ph, ta }))
+  if (isProblem(both) || truthIn(both.answers, 'aeration_needed') !== false) {
+    carbonateDose(draft, alone, alone.need, [])
+    return undefined
+  }
+  carbonateDose(draft, both, both.need, [])
+  return after > ph ? wrongOnly(acidDown(draft, { ph }, phFloor(draft), [])) : wrongOnly(baseUp(draft, { ph }))
+}
+
+/** Acid alone, unless it would take the alkalinity under its target: then bicarbonate goes before it. */
+function phDown(draft: Draft, ph: number, ta: number | undefined): Problem | undefined {
+  const alone = choose(draft, 'acid', balanceTargets(draft, { ph }))
+  if (isProblem(alone)) return alone
+  const left = numberIn(alone.answers, 'total_alkalinity_after')
+  if (ta !== undefined && left !== undefined && left < ta - testError(draft, 'total_alkalinity')) {
+    const both = choose(draft, 'bicarbonate', balanceTargets(draft, { ph, ta }))
+    if (!isProblem(both) && truthIn(both.answers, 'aeration_needed') === false)
+      carbonateDose(draft, both, both.need, [])
+  }
+  return wrongOnly(acidDown(draft, { ph }, phFloor(draft), []))
+}
+
+/** A base where the alkalinity leaves room for it; else air. */
+function phUp(draft: Draft, ph: number, ta: number | undefined): Problem | undefined {
+  const alone = choose(draft, 'base', balanceTargets(draft, { ph }))
+  const after = isProblem(alone) ? undefined : numberIn(alone.answers, 'total_alkalinity_after')
+  const room = after !== undefined && (ta === undefined || after <= ta + testError(draft, 'total_alkalinity'))
+  if (room || !holds(draft, 'alkalinity_down')) return wrongOnly(baseUp(draft, { ph }))
+  aerate(draft, ph)
+  return undefined
+}
+
+function wrongOnly(outcome: boolean | Problem): Problem | undefined {
+  return isProblem(outcome) ? outcome : undefined
+}
+
+function readable(draft: Draft, ph: number | undefined, ta: number | undefined): boolean {
+  const wanted = [...(ph === undefined ? [] : ['ph']), ...(ta === undefined ? [] : ['total_alkalinity'])]
+  const lacking = ['ph', 'total_alkalinity'].filter(
+    (name) => draft.unusable.has(name) || (wanted.includes(name) && numberOf(draft, name) === undefined),
+  )
+  if (wanted.length > 0) for (const name of lacking) unreadable(draft, name)
+  return lacking.length === 0
+}
+
+function giveUp(draft: Draft, wrong: Problem, calls: Calls): void {
+  for (const [quantity, call] of [
+    ['total_alkalinity', calls.ta],
+    ['ph', calls.ph],
+  ] as const) {
+    if (call !== 'high' && call !== 'low') continue
+    leftOut(draft, quantity, wrong)
+    unmet(draft, quantity, wrong)
+  }
+}

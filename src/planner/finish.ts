@@ -1,0 +1,86 @@
+import { problem } from '../words/problem'
+import { addChlorine, fallTo } from './chlorine'
+import { chlorineWanted } from './chlorineWanted'
+import { wait } from './clock'
+import { retest } from './dose'
+import { type Draft, holds, moveTo, numberOf, say, testError, unmet, usable, verdict } from './draft'
+import { saltTarget } from './salt'
+import type { Plan, Swim } from './step'
+
+/** Chlorine as it is wanted at the time of the last step. */
+export function lastChlorine(draft: Draft): void {
+  if (draft.noChlorine) return
+  const wanted = chlorineWanted(draft)
+  const free = usable(draft, 'free_chlorine')
+  if (wanted === undefined || free === undefined) return
+  const high = fallTo(draft)
+  if (high !== undefined) fall(draft, free, high)
+  else if (free < wanted - testError(draft, 'free_chlorine')) addChlorine(draft, wanted, ['daily_chlorine'])
+}
+
+/** Lets chlorine that is over its target be used up; where the demand is not known, a test says when it has been. */
+function fall(draft: Draft, free: number, wanted: number): void {
+  const demand = numberOf(draft, 'chlorine_demand')
+  if (demand === undefined || demand <= 0) {
+    verdict(draft, 'free_chlorine', 'test_again', say('plan.verdict.falls', { target: wanted }))
+    unmet(draft, 'free_chlorine', problem('plan_falls', [], { free, wanted }))
+    draft.complete = false
+    retest(draft, ['free_chlorine'], 'plan.retest.chlorine_falls', ['swim_again'])
+    return
+  }
+  const before = draft.cellRuns
+  draft.cellRuns = true
+  const hours = Math.ceil(((free - wanted) / demand) * 24)
+  wait(draft, hours, 'plan.step.let_fall', ['swim_again'], () => {
+    const combined = numberOf(draft, 'combined_chlorine')
+    moveTo(draft, {
+      free_chlorine: wanted,
+      ...(combined === undefined ? {} : { total_chlorine: wanted + combined }),
+    })
+  })
+  draft.cellRuns = before
+}
+
+/** The last test: what the steps have changed. */
+export function lastTest(draft: Draft): void {
+  const readings = new Set(
+    draft.steps.flatMap((step) => (step.kind === 'dose' || step.kind === 'dilute' ? step.retest : [])),
+  )
+  if (readings.size > 0) retest(draft, [...readings], 'plan.retest.last', ['swim_again'])
+}
+
+/** The plan as it is given: what the end leaves unmet is named with its reason. */
+export function finished(draft: Draft, swim: Swim): Plan {
+  for (const [quantity, target] of targetsOf(draft)) {
+    const end = numberOf(draft, quantity)
+    if (end !== undefined && Math.abs(end - target) <= testError(draft, quantity)) continue
+    unmet(draft, quantity, problem('plan_not_met', [], { quantity, target, ...(end === undefined ? {} : { end }) }))
+  }
+  if (draft.column.has('phosphate') && holds(draft, 'phosphate')) {
+    verdict(draft, 'phosphate', 'do_not_buy', say('plan.verdict.phosphate'))
+  }
+  const costs = draft.steps.filter((step) => step.kind === 'dose').map((step) => step.cost?.cost)
+  const known = costs.filter((cost) => cost !== undefined)
+  return {
+    steps: draft.steps,
+    verdicts: draft.verdicts,
+    unmet: draft.unmet,
+    end: draft.column,
+    complete: draft.complete,
+    swim,
+    ...(known.length > 0 && known.length === costs.length ? { cost: known.reduce((sum, cost) => sum + cost, 0) } : {}),
+  }
+}
+
+function targetsOf(draft: Draft): readonly (readonly [quantity: string, target: number])[] {
+  const wanted: readonly (readonly [string, number | undefined])[] = [
+    ['ph', numberOf(draft, 'target_ph')],
+    ['total_alkalinity', numberOf(draft, 'target_total_alkalinity')],
+    ['free_chlorine', numberOf(draft, 'target_free_chlorine') === undefined ? undefined : chlorineWanted(draft)],
+    ['calcium_hardness', numberOf(draft, 'target_calcium_hardness')],
+    ['cyanuric_acid', numberOf(draft, 'target_cyanuric_acid')],
+    ['borate', numberOf(draft, 'target_borate')],
+    ['salt', saltTarget(draft)],
+  ]
+  return wanted.flatMap(([quantity, target]) => (target === undefined ? [] : [[quantity, target] as const]))
+}

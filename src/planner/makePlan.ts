@@ -1,0 +1,135 @@
+import { balance } from './balance'
+import type { Bench, Column } from './bench'
+import { addBorate } from './borate'
+import { addCalcium } from './calcium'
+import { cellOn, hasCell, runsNow } from './cell'
+import { raiseChlorine } from './chlorine'
+import { chlorineWanted } from './chlorineWanted'
+import { treatCombined } from './combined'
+import { dilute } from './dilution'
+import { answersTo, changed, type Draft, numberIn, numberOf, rule } from './draft'
+import { finished, lastChlorine, lastTest } from './finish'
+import { passGates } from './gates'
+import { holdMetals } from './metals'
+import { type PlanRules, RULES } from './rules'
+import { addSalt, saltWanted } from './salt'
+import type { Shelf } from './shelf'
+import { startStabilizer } from './stabilizer'
+import type { Plan } from './step'
+import { maySwim } from './swim'
+import { testAgain } from './testAgain'
+
+export interface PlanRequest {
+  /** readings, pool, targets and products, by contract name in canonical units */
+  readonly column: Column
+  /** products on hand, where there is more to choose from than the column names */
+  readonly shelf?: Shelf
+  /** a person's own copy of the rules */
+  readonly rules?: PlanRules
+  /** readings that are only a limit of their test */
+  readonly censored?: ReadonlySet<string>
+}
+
+/**
+ * The ordered steps that take a water to its targets: gates first, then metals, dilution, chlorine to what is wanted today,
+ * alkalinity and pH, stabilizer, calcium, salt, the cell, and the last test. It decides only; every amount and every water
+ * is worked out by the worksheets on the bench.
+ */
+export function makePlan(bench: Bench, request: PlanRequest): Plan {
+  const draft = start(bench, request)
+  const swim = maySwim(draft)
+  if (!passGates(draft)) return finished(draft, maySwim(draft))
+  testAgain(draft)
+  holdMetals(draft)
+  dilute(draft)
+  draft.finalSalt = saltWanted(draft)
+  const salt = draft.finalSalt
+  if (balanceFirst(draft)) {
+    addBorate(draft)
+    balance(draft)
+    chlorinate(draft)
+  } else {
+    chlorinate(draft)
+    addBorate(draft)
+    balance(draft)
+  }
+  const restOfStabilizer = startStabilizer(draft)
+  balance(draft)
+  addCalcium(draft)
+  if (salt !== undefined) addSalt(draft, salt)
+  balance(draft)
+  cellOn(draft)
+  restOfStabilizer?.()
+  settle(draft)
+  lastTest(draft)
+  return finished(draft, draft.unusable.size > 0 ? maySwim(draft) : swim)
+}
+
+function chlorinate(draft: Draft): void {
+  if (draft.noChlorine) return
+  treatCombined(draft)
+  raiseChlorine(draft)
+}
+
+/** What the steps themselves have moved: pH by stabilizer, chlorine by time, each by the other. */
+function settle(draft: Draft): void {
+  for (let pass = 0; pass < 3; pass++) {
+    const before = draft.steps.length
+    balance(draft)
+    lastChlorine(draft)
+    if (draft.steps.length === before) return
+  }
+}
+
+/** pH comes before chlorine where it is high, or where chlorine is to go high. */
+function balanceFirst(draft: Draft): boolean {
+  const ph = numberOf(draft, 'ph')
+  const over = rule(draft, 'order', 'ph_over')
+  const most = rule(draft, 'order', 'chlorine_over')
+  if (over !== undefined && ph !== undefined && ph > over) return true
+  return most !== undefined && (numberOf(draft, 'target_free_chlorine') ?? chlorineWanted(draft) ?? 0) > most
+}
+
+/** Salt as the worksheets take it, whichever way it was read, and the volume: neither follows from what the plan puts in. */
+function start(bench: Bench, { column, shelf = [], rules = RULES, censored = new Set() }: PlanRequest): Draft {
+  const first = answersTo(bench, column)
+  const salt = numberIn(first, 'salt_used')
+  const water = changed(column, {
+    volume: numberIn(first, 'volume'),
+    volume_low: numberIn(first, 'volume_low'),
+    volume_high: numberIn(first, 'volume_high'),
+    ...(salt === undefined ? {} : { salt, chloride: undefined, conductivity: undefined }),
+    ...(rules.testErrors.has('salt') && !column.has('salt_test_error')
+      ? { salt_test_error: rules.testErrors.get('salt') }
+      : {}),
+  })
+  const draft: Draft = {
+    bench,
+    rules,
+    shelf,
+    measured: water,
+    column: water,
+    answers: answersTo(bench, water),
+    hour: 0,
+    today: { day: 0, products: new Set() },
+    steps: [],
+    verdicts: [],
+    unmet: [],
+    censored,
+    refused: new Map(),
+    unusable: new Map(),
+    hasCell: hasCell(column),
+    cellRuns: false,
+    cellOff: false,
+    sinceChlorine: 0,
+    secondSaltReading: ['cell_salt_reading', 'chloride', 'conductivity'].filter((name) => column.has(name)).length > 0,
+    finalSalt: undefined,
+    metals: false,
+    cellReasons: [],
+    carbonateAt: undefined,
+    noChlorine: false,
+    complete: true,
+  }
+  draft.cellRuns = runsNow(draft)
+  return draft
+}
