@@ -7,6 +7,14 @@ import type { LabUnit } from './labUnit'
 import type { CsvRecord } from './records'
 import type { Role } from './roles'
 
+/*
+ * How a laboratory's file is read. `sniff` (sniff.ts) looks at its first part and gives an Understanding: delimiter, decimal
+ * mark, dates, shape, each column with its confidence and why. Its questions are answered by calling `sniff` again with
+ * Answers. Where none is left, `createSampleReader` or `readSamples` (rows.ts) turn bytes into one outcome for each row
+ * (outcome.ts), which a ledger (account.ts) counts. In the page a worker does it (connect.ts) and gives columns
+ * (columnar.ts); the command `intake` writes them as contract CSV (contractCsv.ts).
+ */
+
 /** One reason why a column was understood as it is: a code with its facts, said by `intake.why.<code>`. */
 export interface Why {
   readonly code: string
