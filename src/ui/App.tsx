@@ -66,6 +66,11 @@ function OpenBook(props: { opened: Opened }) {
     document.getElementById('margin')?.focus()
   }
 
+  function onKeyDown(event: KeyboardEvent): void {
+    if (event.key === 'Escape' && drawer() && !event.defaultPrevented) closeDrawer()
+    else onPageKey(book, event)
+  }
+
   function closeDrawer(): void {
     setDrawer(false)
     focusCell(book)
@@ -74,7 +79,7 @@ function OpenBook(props: { opened: Opened }) {
   return (
     <BookContext.Provider value={book}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that work anywhere on the page */}
-      <div class="book" onKeyDown={(event) => onPageKey(book, event)} onDragOver={allowDrop} onDrop={dropFile}>
+      <div class="book" onKeyDown={onKeyDown} onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
         <Rail />
         <main

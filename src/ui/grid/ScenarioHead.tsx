@@ -14,7 +14,13 @@ export function ScenarioHead(props: { worksheet: string; scenario: string; colum
   let button: HTMLButtonElement | undefined
   const scenario = () => book.scenario(props.scenario)
   const sample = () => book.sample(scenario()?.sample ?? '')
-  const about = () => scenario()?.note || sample()?.name || (props.column === 0 ? say('page.baseline') : '')
+  /** its note; else the sample that it is tied to, unless it bears the sample's name anyway */
+  const about = () => {
+    const [now, tied] = [scenario(), sample()]
+    if (now?.note) return now.note
+    const parts = tied ? [tied.name === now?.name ? '' : tied.name, tied.date.slice(0, 10)] : []
+    return parts.filter((part) => part !== '').join(', ') || (props.column === 0 ? say('page.baseline') : '')
+  }
   // One heading is a stop of the Tab key: that of the selected cell.
   const isStop = () => book.selection.isIn(headName(props.worksheet, props.scenario))
 

@@ -62,9 +62,12 @@ export function LabPage() {
 
   function take(chosen: readonly Chosen[], options: { elsewhere: boolean; censored: Censored }): void {
     const edit = scenariosFrom(book.notebook(), chosen, labFile()?.name ?? '', { ...options, catalog: book.catalog() })
+    const before = book.scenarios().length
     const trouble = book.dispatch(edit)
     setProblems(trouble ? [trouble] : [])
     if (trouble) return
+    // The first of the new scenarios comes into sight.
+    book.selection.selectAt({ row: 0, column: before })
     announce(say('page.lab.taken', { count: chosen.length }))
     setLabFile(null)
     goTo({ page: 'worksheets', part: 'sample' })

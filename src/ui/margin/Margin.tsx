@@ -21,16 +21,7 @@ export function Margin(props: { open: boolean; onClose: () => void }) {
   // The margin follows when the page has time: a held arrow key must not wait for it.
   const cell = createDeferred(book.selection.cell, { timeoutMs: 120 })
   return (
-    <aside
-      class="margin"
-      id="margin"
-      classList={{ open: props.open }}
-      aria-label={say('page.margin')}
-      tabindex={-1}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') props.onClose()
-      }}
-    >
+    <aside class="margin" id="margin" classList={{ open: props.open }} aria-label={say('page.margin')} tabindex={-1}>
       <button type="button" class="act close" onClick={() => props.onClose()}>
         {say('page.close')}
       </button>

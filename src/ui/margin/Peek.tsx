@@ -9,7 +9,7 @@ import { shownValue } from '../shownValue'
 export function Peek(props: { onExplain: () => void }) {
   const book = useBook()
   return (
-    <div class="peek">
+    <section class="peek" aria-label={say('page.peek')}>
       <Show when={book.selection.cell()}>
         {(cell) => (
           <>
@@ -26,6 +26,6 @@ export function Peek(props: { onExplain: () => void }) {
       <button type="button" class="act" aria-controls="margin" onClick={() => props.onExplain()}>
         {say('page.explain')}
       </button>
-    </div>
+    </section>
   )
 }

@@ -76,7 +76,7 @@ export function Menu(props: { anchor: HTMLElement; label: string; items: readonl
   }
 
   return (
-    <Portal>
+    <Portal mount={document.getElementById('page') ?? document.body}>
       <div
         ref={menu}
         id={id}

@@ -5,6 +5,7 @@ export const page = {
 
   'page.contents': 'Contents',
   'page.margin': 'About the selected cell',
+  'page.peek': 'The selected cell, in one line',
   'page.toolbar': 'Notebook',
   'page.close': 'Close',
   'page.cancel': 'Cancel',
