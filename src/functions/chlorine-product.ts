@@ -14,12 +14,10 @@ import type { LockedFunction, Parameter } from './define'
 import { VOLUME } from './volume'
 import { PER_CALCIUM, PER_CHLORINE, PER_CYANURIC_ACID, PER_SALT } from './waterReadings'
 
-type Maybe<T> = T | undefined
-
-/** The strength on a product's label, and what it counts. */
+/** The strength on a product's label, and what it counts: without either there is no dose. */
 const label = (product: string): readonly Parameter[] => [
-  { name: `${product}_strength`, unit: '1', min: 0.01, max: 1_000, optional: true },
-  { name: `${product}_strength_basis`, unit: 'choice', choices: STRENGTH_BASES, optional: true },
+  { name: `${product}_strength`, unit: '1', min: 0.01, max: 1_000 },
+  { name: `${product}_strength_basis`, unit: 'choice', choices: STRENGTH_BASES },
 ]
 const target: Parameter = { ...FREE_CHLORINE, name: 'target_free_chlorine' }
 
@@ -32,8 +30,8 @@ function chlorineProductDose(
   now: number,
   wanted: number,
   product: ChlorineProduct,
-  strength: Maybe<number>,
-  basis: Maybe<StrengthBasis>,
+  strength: number,
+  basis: StrengthBasis,
 ): readonly (number | Failure)[] | Failure {
   const refused = outsideReadings(now, wanted)
   if (refused) return refused
@@ -53,8 +51,8 @@ function neutralizerMass(
   now: number,
   wanted: number,
   product: ChlorineNeutralizer,
-  strength: Maybe<number>,
-  basis: Maybe<StrengthBasis>,
+  strength: number,
+  basis: StrengthBasis,
 ): number | Failure {
   const refused = outsideReadings(now, wanted)
   if (refused) return refused

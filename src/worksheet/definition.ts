@@ -1,10 +1,13 @@
 import { z } from 'zod'
+import { CHOICE_ID } from './choiceId'
 import { QUANTITY_NAME } from './quantityName'
 
 // Without this Zod compiles its checks from text, which a strict Content-Security-Policy forbids.
 z.config({ jitless: true })
 
 const name = z.string().regex(QUANTITY_NAME)
+/** of a choice: like a name, but capitals may stand for themselves, as in g_per_L */
+const choiceId = z.string().regex(CHOICE_ID)
 const text = z.string().min(1).max(2_000)
 const formula = z.string().min(1).max(4_000)
 /** a kind and what it is about, without spaces, for notices are listed with spaces between them: `disagree:tds` */
@@ -15,7 +18,7 @@ const few = 50
 const spanOf = z.strictObject({ from: z.number().optional(), below: z.number().optional() })
 
 /** When a band applies: every named quantity of the scenario has one of these choices, or lies in this span. */
-const when = z.record(name, z.union([z.array(name).min(1).max(few), spanOf]))
+const when = z.record(name, z.union([z.array(choiceId).min(1).max(few), spanOf]))
 
 /** The band that is drawn and spoken of; the first whose `when` holds is used. In the row's canonical unit. */
 const band = z.strictObject({
@@ -65,8 +68,8 @@ const choiceInput = z.strictObject({
   ...look,
   unit: z.literal('choice'),
   input: z.literal('choice'),
-  choices: z.array(name).min(2).max(few),
-  default: name.optional(),
+  choices: z.array(choiceId).min(2).max(few),
+  default: choiceId.optional(),
 })
 
 /** A worked-out row. */

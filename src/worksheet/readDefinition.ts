@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { type Problem, problem } from '../words/problem'
+import { CHOICE_ID } from './choiceId'
 import { type Definition, definitionSchema } from './definition'
 
 type Issue = z.core.$ZodIssue
@@ -39,6 +40,7 @@ function problemsOf(issue: Issue, json: unknown, file: string, above: Path): Pro
     case 'too_big':
       return say(...limit(issue))
     case 'invalid_format':
+      if ('pattern' in issue && issue.pattern === String(CHOICE_ID)) return say('bad_choice')
       return say(inside.at(-1) === 'notice' ? 'bad_notice' : 'bad_name')
     case 'invalid_value':
       return say('bad_value', { accepted: issue.values.map(shown) })

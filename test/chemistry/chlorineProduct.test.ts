@@ -58,8 +58,8 @@ test.each<[ChlorineNeutralizer, number]>([
 describe('a dose', () => {
   test('without a strength or its basis is none', () => {
     const dose = (strength?: number, basis?: StrengthBasis) => chlorineDose('dichlor', 50, ONE, { strength, basis })
-    expect(dose()).toMatchObject({ failure: 'missing', quantity: 'chlorine_product_strength' })
-    expect(dose(55)).toMatchObject({ failure: 'missing', quantity: 'chlorine_product_strength_basis' })
+    expect(dose()).toMatchObject({ failure: 'missing', quantity: 'chlorine_strength' })
+    expect(dose(55)).toMatchObject({ failure: 'missing', quantity: 'chlorine_strength_basis' })
     expect(dose(55, 'trade_percent')).toMatchObject({ failure: 'out_of_range' })
     expect(dose(90, 'available_mass_percent')).toMatchObject({ failure: 'out_of_range' })
   })

@@ -93,7 +93,8 @@ describe('dilution of several quantities', () => {
   const calcium: DilutedQuantity = { quantity: 'calcium_hardness', now: 300, fill: undefined, most: 400 }
 
   test('takes the largest drain, and says for what', () => {
-    expect(dilutionPlan([salt, stabilizer, calcium])).toEqual({ fraction: 130 / 180, governs: 'cyanuric_acid' })
+    const tapped = { ...calcium, fill: 100 }
+    expect(dilutionPlan([salt, stabilizer, tapped])).toEqual({ fraction: 130 / 180, governs: 'cyanuric_acid' })
   })
 
   test('within every limit takes none, and needs no fill values', () => {
@@ -113,6 +114,18 @@ describe('dilution of several quantities', () => {
       'most_salt|most_cyanuric_acid',
     ],
     ['fill water over a limit', [stabilizer, { ...salt, fill: 3_500 }], 'unreachable', 'salt'],
+    [
+      'fill water that takes another over its limit',
+      [stabilizer, { ...calcium, fill: 500 }],
+      'unreachable',
+      'calcium_hardness',
+    ],
+    [
+      'a fill value of something within its limit, once water is drained',
+      [stabilizer, calcium],
+      'missing',
+      'fill_calcium_hardness',
+    ],
   ])('names %s', (_, quantities, failure, quantity) => {
     expect(dilutionPlan(quantities)).toMatchObject({ failure, quantity })
   })

@@ -55,6 +55,8 @@ export const problemsWorksheet = {
   'problem.definition_bad_name':
     '{path}: {found} is no name; a name has at most 64 small letters a to z, digits and _, and begins with a letter.',
   'problem.definition_bad_notice': '{path}: {found} is no notice; write a kind and a name, as in "disagree:tds".',
+  'problem.definition_bad_choice':
+    '{path}: {found} is no id of a choice; it has at most 64 letters a to z, digits and _, and begins with a small letter.',
   'problem.definition_bad_value': '{path}: {found} is not accepted here; use {accepted}.',
   'problem.definition_unknown_key': '{path}: nothing of this name is known here.',
 
