@@ -1,8 +1,8 @@
 import type { Given } from '../engine/batch'
 import type { Value } from '../functions/define'
 import { readCell } from '../intake/numbers'
-import type { DecimalMark } from '../units/readNumber'
 import type { CsvRecord } from '../intake/records'
+import type { DecimalMark } from '../units/readNumber'
 import { readUnit } from '../units/readUnit'
 import { toCanonical } from '../units/toCanonical'
 import { isProblem, type Problem, problem } from '../words/problem'
@@ -76,11 +76,13 @@ function readValue(
   const read = readCell(cell, decimal)
   if (read.kind === 'missing') return null
   if (read.kind === 'unreadable') return problem('cell_unreadable', [], { found: cell })
-  let number: number | null
+  let number: number | null | 'refuse'
   if (read.kind === 'censored') {
-    number = censored === null || read.limit === null ? null : standIn(read.sign, read.limit, censored)
-    if (number === null) return problem('cell_censored', [], { found: cell })
+    if (censored === null) return problem('cell_censored', [], { found: cell })
+    number = standIn(read.sign, read.limit, censored)
+    if (number === 'refuse') return problem('cell_censored', [], { found: cell })
     notices.push(`censored:${name}`)
+    if (number === null) return null
   } else number = read.value
   const from = read.unit === '' ? unit : readUnit(read.unit, row.unit, { profile: 'us', quantity: name })
   if (isProblem(from)) return problem('cell_unreadable', [], { found: cell })
@@ -89,10 +91,14 @@ function readValue(
   return outsideAccept(row, value) ?? value
 }
 
-/** A lower bound can stand as its limit only: half of it, or nothing, would say that there is less. */
-function standIn(sign: '<' | '>', limit: number, choice: 'limit' | 'half' | 'zero'): number | null {
-  if (sign === '>') return choice === 'limit' ? limit : null
-  return choice === 'limit' ? limit : choice === 'half' ? limit / 2 : 0
+/**
+ * What stands in for a limit. A word without a figure (ND) is zero where zero was chosen, else not taken. A lower bound
+ * can stand as its limit only: half of it, or nothing, would say that there is less.
+ */
+function standIn(sign: '<' | '>', limit: number | null, choice: 'limit' | 'half' | 'zero'): number | null | 'refuse' {
+  if (sign === '>') return limit === null || choice !== 'limit' ? 'refuse' : limit
+  if (choice === 'zero') return 0
+  return limit === null || choice === 'limit' ? limit : limit / 2
 }
 
 export function readChoice(text: string, row: Row): string | Problem {
