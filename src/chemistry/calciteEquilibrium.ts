@@ -1,17 +1,9 @@
 import { solvePh } from './closedWater'
-import {
-  activityCoefficient,
-  CALCIUM,
-  CARBONATE,
-  cell,
-  ligandSum,
-  metalSum,
-  water as point,
-  sweepBesideCalcium,
-} from './equilibrium'
+import { activityCoefficient, cell, ligandSum, metalSum, water as point, sweepBesideCalcium } from './equilibrium'
 import { pKCalcite } from './equilibriumConstants'
 import { type Failure, fail, isFailure } from './failure'
 import { SPECIES } from './species'
+import { CALCIUM, CARBONATE } from './speciesArrays'
 import type { Water } from './water'
 
 const CA = SPECIES.findIndex((s) => s.name === 'Ca++')

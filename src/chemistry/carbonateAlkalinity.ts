@@ -1,6 +1,5 @@
 import {
   baseBesideCarbonate,
-  CARBONATE,
   endPoint,
   ligandSum,
   water as point,
@@ -11,6 +10,7 @@ import {
 } from './equilibrium'
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
+import { CARBONATE } from './speciesArrays'
 import { NO_TOTALS } from './totals'
 import { END_POINT } from './water'
 
@@ -40,8 +40,8 @@ export function carbonateAlkalinity(
   if (refused) return refused
   const totals = { ...NO_TOTALS, cyanurate, borate }
   setTemperature(T)
-  setIonicStrength(I)
   for (const p of [endPoint, point]) startFree(p, totals)
+  setIonicStrength(I)
   setPh(endPoint, END_POINT, totals)
   setPh(point, 10 ** -ph, totals)
   const room = titratedAlkalinity - baseBesideCarbonate(point) + baseBesideCarbonate(endPoint)

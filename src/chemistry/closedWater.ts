@@ -1,7 +1,6 @@
 import {
   bareIonicStrength,
   baseBesideCarbonate,
-  CARBONATE,
   ionicStrengthOf,
   ligandSum,
   water as point,
@@ -12,6 +11,7 @@ import {
 } from './equilibrium'
 import { type Failure, fail } from './failure'
 import { rootNear } from './rootNear'
+import { CARBONATE } from './speciesArrays'
 import type { Totals } from './totals'
 import { readWater, settleCarbonate, tooStrong, type Water } from './water'
 

@@ -1,6 +1,36 @@
 import { debyeHuckel, gammaTerms } from './activity'
-import { LIGANDS, METALS, SPECIES, type Species } from './species'
-import type { Totals } from './totals'
+import { SPECIES } from './species'
+import {
+  BORATE,
+  baseOf,
+  CALCIUM,
+  CARBONATE,
+  CELLS,
+  CHLORINE,
+  COLUMNS,
+  CYANURATE,
+  cellOf,
+  charge2Of,
+  columnOf,
+  FIRST_CHLORINATED,
+  HOCL,
+  hoclOf,
+  kindOf,
+  kinds,
+  LOWEST_PROTONS,
+  ligandKindOf,
+  MAGNESIUM,
+  metalKindOf,
+  NONE_METAL,
+  ONE,
+  protonsOf,
+  ROWS,
+  rowOf,
+  SODIUM,
+  SULFATE,
+  speciesOf,
+} from './speciesArrays'
+import { NO_TOTALS, type Totals } from './totals'
 
 /**
  * The inner loop that all solves of the water share. Everything lives in arrays made once, because it runs hundreds of
@@ -10,54 +40,6 @@ import type { Totals } from './totals'
  * of 4 x 6 cells: the sum of the conditional constants of the species in that cell, once each weighted with 1, with
  * its base and with its charge squared. Mass balances are then row and column sums, linear in each free concentration.
  */
-const COLUMNS = LIGANDS.length + 1
-const ROWS = METALS.length + 1
-export const NONE_METAL = METALS.length
-export const NONE_LIGAND = LIGANDS.length
-const CELLS = ROWS * COLUMNS
-const N = SPECIES.length
-export const CARBONATE = LIGANDS.indexOf('carbonate')
-export const SULFATE = LIGANDS.indexOf('sulfate')
-const BORATE = LIGANDS.indexOf('borate')
-const CYANURATE = LIGANDS.indexOf('cyanurate')
-const CHLORINE = LIGANDS.indexOf('chlorine')
-export const CALCIUM = METALS.indexOf('calcium')
-const MAGNESIUM = METALS.indexOf('magnesium')
-const SODIUM = METALS.indexOf('sodium')
-
-const LOWEST_PROTONS = 3
-
-const cellOf = Int32Array.from(SPECIES, (s) => {
-  const row = s.metal === undefined ? NONE_METAL : METALS.indexOf(s.metal)
-  return row * COLUMNS + (s.ligand === undefined ? NONE_LIGAND : LIGANDS.indexOf(s.ligand))
-})
-const rowOf = cellOf.map((at) => Math.floor(at / COLUMNS))
-const columnOf = cellOf.map((at) => at % COLUMNS)
-const protonsOf = Int32Array.from(SPECIES, (s) => s.protons + LOWEST_PROTONS)
-const hoclOf = Int32Array.from(SPECIES, (s) => s.hocl)
-const baseOf = Float64Array.from(SPECIES, (s) => s.base)
-const charge2Of = Float64Array.from(SPECIES, (s) => s.charge * s.charge)
-
-/** Species that share an activity model and a squared charge share one coefficient; the last place holds 1, for "none". */
-const kinds = [...new Map(SPECIES.map((s) => [kindKey(s), s])).values()]
-const ONE = kinds.length
-const kindOf = Int32Array.from(SPECIES, (s) => kinds.findIndex((k) => kindKey(k) === kindKey(s)))
-function kindKey(s: Species): string {
-  return JSON.stringify([s.activity, s.charge * s.charge])
-}
-/** The kinds of the free metal and of the free ligand, whose coefficients enter the conditional constant. */
-const metalKindOf = Int32Array.from(SPECIES, (s) => kindOfFree((r) => r.metal === s.metal && !r.ligand, s.metal))
-const ligandKindOf = Int32Array.from(SPECIES, (s) => kindOfFree((r) => r.ligand === s.ligand && !r.metal, s.ligand))
-function kindOfFree(is: (s: Species) => boolean, part: string | undefined): number {
-  if (part === undefined) return ONE
-  return kindOf[SPECIES.findIndex((s) => is(s) && s.protons === 0 && s.hocl === 0)] ?? ONE
-}
-
-const HOCL = SPECIES.findIndex((s) => s.name === 'HOCl')
-/** Cyanurates, then chlorinated ones, end the list, so that water without them need not look at them. */
-const FIRST_CYANURATE = SPECIES.findIndex((s) => s.ligand === 'cyanurate')
-const FIRST_CHLORINATED = SPECIES.findIndex((s) => s.hocl > 0)
-
 /** A water at one pH: its cell sums and its free concentrations. Two exist, the water and its titration's end point. */
 export interface Point {
   /** activity of H+ */
@@ -89,6 +71,7 @@ function point(): Point {
 export const water = point()
 export const endPoint = point()
 
+const N = SPECIES.length
 const K = new Float64Array(N)
 const gamma = new Float64Array(kinds.length + 1).fill(1)
 const conditional = new Float64Array(N)
@@ -96,6 +79,9 @@ const conditional = new Float64Array(N)
 const bound = new Float64Array(4)
 const boundBase = new Float64Array(4)
 const boundCharge2 = new Float64Array(4)
+
+/** the species of the water that is being solved */
+let looked = speciesOf(NO_TOTALS)
 
 const steep = new Float64Array(kinds.length)
 const reach = new Float64Array(kinds.length)
@@ -118,18 +104,20 @@ export function setTemperature(T: number): void {
   for (let i = 0; i < N; i++) K[i] = Math.exp(Math.LN10 * (SPECIES[i]?.logK(T) ?? Number.NaN))
 }
 
-/** Sets activity coefficients and conditional constants for an ionic strength in mol/L. */
+/** Sets activity coefficients and conditional constants for an ionic strength in mol/L; `startFree` comes before. */
 export function setIonicStrength(I: number): void {
   const root = Math.sqrt(I)
   for (let k = 0; k < ONE; k++) {
     gamma[k] = Math.exp((linear[k] ?? 0) * I - ((steep[k] ?? 0) * root) / (1 + (reach[k] ?? 0) * root))
   }
-  for (let i = 0; i < N; i++) {
-    const free = (gamma[metalKindOf[i] ?? ONE] ?? 1) * (gamma[ligandKindOf[i] ?? ONE] ?? 1)
-    conditional[i] = ((K[i] ?? 0) * free) / (gamma[kindOf[i] ?? ONE] ?? 1)
-  }
-  const hocl = gamma[kindOf[HOCL] ?? ONE] ?? 1
-  for (let i = FIRST_CHLORINATED; i < N; i++) conditional[i] = (conditional[i] ?? 0) * hocl ** (hoclOf[i] ?? 0)
+  for (let n = 0; n < looked.plain.length; n++) setConditional(looked.plain[n] ?? 0)
+  for (let n = 0; n < looked.cyanurates.length; n++) setConditional(looked.cyanurates[n] ?? 0)
+}
+
+function setConditional(i: number): void {
+  const free = (gamma[metalKindOf[i] ?? ONE] ?? 1) * (gamma[ligandKindOf[i] ?? ONE] ?? 1)
+  const bare = ((K[i] ?? 0) * free) / (gamma[kindOf[i] ?? ONE] ?? 1)
+  conditional[i] = i < FIRST_CHLORINATED ? bare : bare * (gamma[kindOf[HOCL] ?? ONE] ?? 1) ** (hoclOf[i] ?? 0)
 }
 
 /** Activity coefficient of a species by its index in SPECIES, at the ionic strength last set. */
@@ -149,7 +137,8 @@ export function setPh(p: Point, h: number, totals: Totals): void {
   p.count.fill(0)
   p.base.fill(0)
   p.charge2.fill(0)
-  for (let i = 0; i < FIRST_CYANURATE; i++) {
+  for (let n = 0; n < looked.plain.length; n++) {
+    const i = looked.plain[n] ?? 0
     const amount = (conditional[i] ?? 0) * (powers[protonsOf[i] ?? 0] ?? 0)
     const at = cellOf[i] ?? 0
     p.count[at] = (p.count[at] ?? 0) + amount
@@ -159,8 +148,8 @@ export function setPh(p: Point, h: number, totals: Totals): void {
   bound.fill(0)
   boundBase.fill(0)
   boundCharge2.fill(0)
-  const last = totals.cyanurate > 0 ? (totals.chlorine > 0 ? N : FIRST_CHLORINATED) : FIRST_CYANURATE + 1
-  for (let i = FIRST_CYANURATE; i < last; i++) {
+  for (let k = 0; k < looked.cyanurates.length; k++) {
+    const i = looked.cyanurates[k] ?? 0
     const amount = (conditional[i] ?? 0) * (powers[protonsOf[i] ?? 0] ?? 0)
     const n = hoclOf[i] ?? 0
     bound[n] = (bound[n] ?? 0) + amount
@@ -173,8 +162,8 @@ export function setPh(p: Point, h: number, totals: Totals): void {
   p.count[none + CYANURATE] = polynomial(bound, hocl)
   p.base[none + CYANURATE] = polynomial(boundBase, hocl)
   p.charge2[none + CYANURATE] = polynomial(boundCharge2, hocl)
-  p.ligand[CYANURATE] = totals.cyanurate / (p.count[none + CYANURATE] ?? 1)
-  p.ligand[BORATE] = totals.borate / (p.count[none + BORATE] ?? 1)
+  p.ligand[CYANURATE] = freeOf(totals.cyanurate, p.count[none + CYANURATE] ?? 1)
+  p.ligand[BORATE] = freeOf(totals.borate, p.count[none + BORATE] ?? 1)
 }
 
 function polynomial(of: Float64Array, x: number): number {
@@ -217,8 +206,14 @@ export function sweepBesideCalcium(p: Point, totals: Totals): number {
   return Math.max(sulfate, magnesium, settleMetal(p, SODIUM, totals.sodium))
 }
 
-/** A first guess for a point: nothing paired, no carbonate. */
+/** What is free of a total when the forms come to `forms` per mol/L of it; the forms of what is not there are not summed. */
+function freeOf(total: number, forms: number): number {
+  return total === 0 ? 0 : total / forms
+}
+
+/** A first guess for a point, nothing paired, no carbonate; and the choice of the species that there are. */
 export function startFree(p: Point, totals: Totals): void {
+  looked = speciesOf(totals)
   p.metal[CALCIUM] = totals.calcium
   p.metal[MAGNESIUM] = totals.magnesium
   p.metal[SODIUM] = totals.sodium
@@ -228,14 +223,14 @@ export function startFree(p: Point, totals: Totals): void {
 
 function settle(p: Point, ligand: number, total: number): number {
   const before = p.ligand[ligand] ?? 0
-  const free = total / ligandSum(p, p.count, ligand)
+  const free = freeOf(total, ligandSum(p, p.count, ligand))
   p.ligand[ligand] = free
   return free === before ? 0 : Math.abs(free - before) / Math.max(free, before)
 }
 
 function settleMetal(p: Point, metal: number, total: number): number {
   const before = p.metal[metal] ?? 0
-  const free = total / metalSum(p, p.count, metal)
+  const free = freeOf(total, metalSum(p, p.count, metal))
   p.metal[metal] = free
   return free === before ? 0 : Math.abs(free - before) / Math.max(free, before)
 }

@@ -1,7 +1,6 @@
 import {
   bareIonicStrength,
   baseBesideCarbonate,
-  CARBONATE,
   endPoint,
   ionicStrengthOf,
   ligandSum,
@@ -14,6 +13,7 @@ import {
 } from './equilibrium'
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
+import { CARBONATE } from './speciesArrays'
 import type { Totals } from './totals'
 import { END_POINT, readWater, tooStrong, type Water } from './water'
 

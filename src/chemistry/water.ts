@@ -1,7 +1,6 @@
 import {
   activityCoefficient,
   baseBesideCarbonate,
-  CARBONATE,
   concentration,
   endPoint,
   ligandSum,
@@ -15,6 +14,7 @@ import { logHenryCarbonDioxide, pKCalcite } from './equilibriumConstants'
 import type { Failure } from './failure'
 import { outside } from './outside'
 import { SPECIES } from './species'
+import { CARBONATE } from './speciesArrays'
 import type { Totals } from './totals'
 
 /** A water in equilibrium with itself. Concentrations in mol/L, alkalinities in eq/L, temperature in kelvin. */

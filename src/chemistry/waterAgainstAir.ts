@@ -1,9 +1,10 @@
 import { solvePh } from './closedWater'
-import { activityCoefficient, CARBONATE, concentration, ligandSum, water as point, sweepMetals } from './equilibrium'
+import { activityCoefficient, concentration, ligandSum, water as point, sweepMetals } from './equilibrium'
 import { logHenryCarbonDioxide } from './equilibriumConstants'
 import type { Failure } from './failure'
 import { outside } from './outside'
 import { SPECIES } from './species'
+import { CARBONATE } from './speciesArrays'
 import type { Water } from './water'
 
 const CO2 = SPECIES.findIndex((s) => s.name === 'CO2')

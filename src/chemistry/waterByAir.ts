@@ -1,7 +1,6 @@
 import { alkalinityOf } from './closedWater'
 import {
   baseBesideCarbonate,
-  CARBONATE,
   ionicStrengthOf,
   ligandSum,
   water as point,
@@ -13,6 +12,7 @@ import {
 } from './equilibrium'
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
+import { CARBONATE } from './speciesArrays'
 import type { Totals } from './totals'
 import { readWater, tooStrong, type Water } from './water'
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { standardMethodsPfm } from '../../src/chemistry/activity'
 import { calciteEquilibrium } from '../../src/chemistry/calciteEquilibrium'
 import type { WaterChange } from '../../src/chemistry/changedTotals'
@@ -20,6 +20,9 @@ import { waterAtPh } from '../../src/chemistry/waterAtPh'
 import { waterByAir } from '../../src/chemistry/waterByAir'
 import { waterForIndex } from '../../src/chemistry/waterForIndex'
 import { AS_ALKALINITY, AS_CALCIUM, number } from './referenceWater'
+
+// a thousand waters a law take a second, but not on a machine that does other things too
+vi.setConfig({ testTimeout: 60_000 })
 
 const RUNS = { seed: 20_260_714, numRuns: 1_000, endOnFailure: true }
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
