@@ -44,6 +44,7 @@ export function ScenarioCell(props: { row: GridRow; scenario: string; column: nu
         assumed: view().assumed,
         out: out(),
         refused: view().kind === 'refused',
+        blank: view().kind === 'not_taken',
         selected: book.selection.isSelected(name()),
       }}
       aria-colindex={props.column + 4}

@@ -24,6 +24,17 @@ export function Worksheets(props: { onExplain: () => void }) {
     }),
   )
 
+  // A column that goes takes the focus with it: it falls to the cell that is selected then.
+  createEffect(
+    on(
+      book.scenarios,
+      () => {
+        if (document.activeElement === document.body) focusCell(book)
+      },
+      { defer: true },
+    ),
+  )
+
   function openMenu(): void {
     const cell = book.selection.cell()
     if (cell) document.getElementById(headName(cell.row.worksheet, cell.scenario))?.click()
