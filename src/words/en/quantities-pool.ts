@@ -91,7 +91,8 @@ export const quantitiesPool = {
   'quantity.salt_mass_added.help':
     'A known mass of salt that was dissolved, to find the volume from how far the salt rose.',
   'quantity.salt_before.label': 'Salt before it',
-  'quantity.salt_before.help': 'The salt reading before that salt was added.',
+  'quantity.salt_before.help':
+    'An earlier salt reading: before that salt was added, or, where none was, before water was lost.',
   'quantity.volume.label': 'Volume',
   'quantity.volume.help': 'How much water the pool holds; every dose is worked out from it.',
   'quantity.volume_low.label': 'Volume, at least',
