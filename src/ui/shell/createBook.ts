@@ -59,6 +59,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
 
   /** Takes an edit in, whoever made it; the caller keeps the history. */
   function take(edit: Edit, next: Notebook): void {
+    // First, so that the worker computes while the page redraws what was entered.
+    const answer = engine.edit([edit])
     batch(() => {
       setNotebook(next)
       parts.follow(next)
@@ -67,7 +69,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       else for (const key of cells) sources.write(key, true)
     })
     saver?.put([edit])
-    void engine.edit([edit]).then(receive)
+    void answer.then(receive)
   }
 
   function dispatch(edit: Edit): Problem | null {
