@@ -8,7 +8,7 @@ import type { Totals } from './totals'
 export const COLUMNS = LIGANDS.length + 1
 export const ROWS = METALS.length + 1
 export const NONE_METAL = METALS.length
-export const NONE_LIGAND = LIGANDS.length
+const NONE_LIGAND = LIGANDS.length
 export const CELLS = ROWS * COLUMNS
 export const CARBONATE = LIGANDS.indexOf('carbonate')
 export const SULFATE = LIGANDS.indexOf('sulfate')

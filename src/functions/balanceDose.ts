@@ -14,6 +14,7 @@ import { type ProductAmount, productAmount } from '../chemistry/productAmount'
 import { PRODUCTS, STRENGTH_BASES, type StrengthBasis } from '../chemistry/products'
 import type { Water } from '../chemistry/water'
 import { waterAgainstAir } from '../chemistry/waterAgainstAir'
+import { waterByAir } from '../chemistry/waterByAir'
 import { chlorineOf, countedIn, readingsAfter } from './additions'
 import type { Parameter, Solve, Value } from './define'
 import { VOLUME } from './volume'
@@ -131,7 +132,7 @@ export const BALANCE_DOSE: Solve = {
       read((d) => acidDoses(from, start, d.acid * perMole(acid[0]), d.aerationNeeded)),
       pick(0),
       read((d) => phAfterAeration(d, ph, air)),
-      pick(1),
+      read((d) => alkalinityAfter(d, ph, countedIn(readings))),
       read((d) => d.aerationNeeded),
       isFailure(weekly) ? weekly : part(amounts(acid, 'acid', weekly / perMole(acid[0])), 'volume', 'acid_product'),
       pick(5),
@@ -216,6 +217,17 @@ function phAfterAeration(dose: Dose, target: Maybe<number>, air: Maybe<number>):
   if (air === undefined) return fail('missing', 'air_co2')
   const aired = waterAgainstAir(dose.water, air)
   return isFailure(aired) ? aired : Math.min(target, aired.ph)
+}
+
+/**
+ * The titration's reading once the wanted pH is reached: with chlorine in the water it moves a little while CO2 leaves, though
+ * alkalinity does not.
+ */
+function alkalinityAfter(dose: Dose, target: Maybe<number>, counted: boolean): Value | Failure {
+  const { totals, temperature, ionicStrength } = dose.water
+  const aired = dose.aerationNeeded && target !== undefined
+  const water = aired ? waterByAir(totals, temperature, target, ionicStrength) : dose.water
+  return isFailure(water) ? water : (readingsAfter(water, counted)[1] ?? fail('missing', 'target_ph'))
 }
 
 function weeklyAcid(water: Water, ph: number, rise: Maybe<number>): number | Failure {
