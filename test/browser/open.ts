@@ -2,7 +2,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { inject } from 'vitest'
 
 /** Flags for a Chromium that runs as root, without a display, and asks nobody for anything. */
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
