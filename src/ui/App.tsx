@@ -1,4 +1,4 @@
-import { createSignal, ErrorBoundary, lazy, Match, Show, Suspense, Switch } from 'solid-js'
+import { createEffect, createSignal, ErrorBoundary, lazy, Match, Show, Suspense, Switch } from 'solid-js'
 import { say, sentence } from '../words/say'
 import { Banners } from './Banners'
 import { focusCell } from './grid/focusCell'
@@ -60,6 +60,9 @@ function OpenBook(props: { opened: Opened }) {
   const [drawer, setDrawer] = createSignal(false)
   desk.beforeLeaving(book.settled)
   guardUnsaved(book)
+  createEffect(() => {
+    document.title = `${book.notebook().name} · ${say('page.title')}`
+  })
 
   function explain(): void {
     setDrawer(true)

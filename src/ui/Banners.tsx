@@ -58,6 +58,13 @@ export function Banners() {
           </p>
         )}
       </Show>
+      <Show when={book.refusedWorksheets()[0]}>
+        {(first) => (
+          <p class="banner" role="status">
+            {say('page.banner.worksheets', { count: book.refusedWorksheets().length, why: sentence(first()) })}
+          </p>
+        )}
+      </Show>
       <Show when={desk.firstRun()}>
         <p class="banner calm" role="status">
           {say('page.banner.example')}

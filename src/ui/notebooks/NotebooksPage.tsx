@@ -20,6 +20,7 @@ export function NotebooksPage() {
   const [kept, { refetch }] = createResource(() => desk.list())
   const [wanted, setWanted] = createSignal('')
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const [fromFile, setFromFile] = createSignal(false)
   const [leaving, setLeaving] = createSignal<Entry | null>(null)
 
   const list = (): readonly Entry[] => {
@@ -31,12 +32,14 @@ export function NotebooksPage() {
 
   /** Shows what went wrong, or goes on. */
   function settle(trouble: Problem | null, next?: () => void): void {
+    setFromFile(false)
     setProblems(trouble ? [trouble] : [])
     if (!trouble) next?.()
   }
 
   async function openFile(file: File): Promise<void> {
     const read = await readNotebookFile(file)
+    setFromFile(Array.isArray(read))
     if (Array.isArray(read)) setProblems(read)
     else settle(await desk.add(read), () => goTo({ page: 'worksheets' }))
   }
@@ -61,7 +64,7 @@ export function NotebooksPage() {
         </button>
         <FileButton label={say('page.notebooks.open_file')} accept=".json,application/json" onFile={openFile} />
       </form>
-      <Problems problems={problems()} />
+      <Problems problems={problems()} intro={fromFile() ? say('page.notebooks.refused') : undefined} />
 
       <Show when={list().length > 7}>
         <form role="search" onSubmit={(event) => event.preventDefault()}>

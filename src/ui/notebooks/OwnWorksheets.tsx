@@ -55,7 +55,8 @@ export function OwnWorksheets() {
           onFile={load}
         />
       </div>
-      <Problems problems={[...book.refusedWorksheets(), ...problems()]} />
+      <Problems problems={book.refusedWorksheets()} />
+      <Problems problems={problems()} intro={say('page.notebooks.refused')} />
     </>
   )
 }

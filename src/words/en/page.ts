@@ -8,7 +8,6 @@ export const page = {
   'page.peek': 'The selected cell, in one line',
   'page.toolbar': 'Notebook',
   'page.close': 'Close',
-  'page.cancel': 'Cancel',
   'page.or': ' or ',
   'page.yes': 'yes',
   'page.no': 'no',
@@ -125,7 +124,8 @@ export const page = {
     '{why} What is entered is lost when this page is closed; save the notebook to a file to keep it.',
   'page.banner.engine': '{why} It was started again from the notebook; nothing that was entered is lost.',
   'page.banner.example': 'This notebook is an example; pool and readings are invented.',
-  'page.banner.worksheet': 'The worksheet “{name}” of this notebook is left out: {why}',
+  'page.banner.worksheets':
+    '{count|A worksheet of this notebook is left out|# problems leave worksheets of this notebook out}: {why}',
   'page.problems_more': '{count|and one more|and # more}',
   'page.save_file': 'Save to a file',
 
@@ -138,7 +138,6 @@ export const page = {
   'page.notebooks.new_name': 'Name, such as the pool or its owner',
   'page.notebooks.unnamed': 'Pool',
   'page.notebooks.baseline_name': 'As tested',
-  'page.notebooks.create': 'Start',
   'page.notebooks.open_file': 'Open a file',
   'page.notebooks.find': 'Find',
   'page.notebooks.open': 'Open',
@@ -161,7 +160,7 @@ export const page = {
     'A worksheet is a definition file: rows with units, ranges and formulas. One that is loaded here stands after the ones that come with the page.',
   'page.notebooks.load_worksheet': 'Load a worksheet',
   'page.notebooks.remove_worksheet': 'Remove “{name}”',
-  'page.notebooks.refused': '{file} was not taken; what was open stays as it was.',
+  'page.notebooks.refused': 'The file was not taken; what was open stays as it was.',
 
   'page.functions.intro':
     'The functions that worksheets and your own formulas use. They are locked: no worksheet, notebook or formula can change what they answer. Arguments are separated by “;”.',
