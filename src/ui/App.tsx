@@ -19,6 +19,7 @@ import { Toolbar } from './Toolbar'
 const NotebooksPage = lazy(() => import('./notebooks/NotebooksPage').then((m) => ({ default: m.NotebooksPage })))
 const FunctionsPage = lazy(() => import('./reference/FunctionsPage').then((m) => ({ default: m.FunctionsPage })))
 const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ default: m.KeysPage })))
+const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -106,6 +107,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'keys'}>
                   <KeysPage />
+                </Match>
+                <Match when={place().page === 'plan'}>
+                  <PlanPage />
                 </Match>
                 <Match when={place().page === 'lab'}>
                   <LabPage />

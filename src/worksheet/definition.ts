@@ -94,6 +94,8 @@ const group = z.strictObject({
   id: name,
   label: text.optional(),
   rows: z.array(z.union([name, rowSchema])).max(200),
+  /** worked out for other pages, and not shown as rows */
+  hidden: z.literal(true).optional(),
 })
 
 /** One locked function over input rows that fills a hidden block; formulas read `<id>.<output>`. */

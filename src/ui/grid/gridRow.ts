@@ -17,14 +17,16 @@ export interface GridGroup {
 
 /** A worksheet's groups with their rows looked up; names that nothing gives were refused when the catalog was built. */
 export function groupsOf(definition: Definition, catalog: Catalog): readonly GridGroup[] {
-  return definition.groups.map((group) => ({
-    id: group.id,
-    label: group.label,
-    rows: group.rows.flatMap((row) => {
-      const quantity = catalog.quantities.get(typeof row === 'string' ? row : row.name)
-      return quantity ? [{ key: `${definition.id}/${quantity.name}`, worksheet: definition.id, quantity }] : []
-    }),
-  }))
+  return definition.groups
+    .filter((group) => group.hidden !== true)
+    .map((group) => ({
+      id: group.id,
+      label: group.label,
+      rows: group.rows.flatMap((row) => {
+        const quantity = catalog.quantities.get(typeof row === 'string' ? row : row.name)
+        return quantity ? [{ key: `${definition.id}/${quantity.name}`, worksheet: definition.id, quantity }] : []
+      }),
+    }))
 }
 
 /** Every row of the page from top to bottom, as the arrow keys walk it. */

@@ -37,11 +37,14 @@ export function Rail() {
           <For each={book.catalog().worksheets}>
             {(definition, index) => {
               const line = createMemo(() => headline(book, definition))
-              const here = () => place().page === 'worksheets' && worksheet() === definition.id
+              // The plan is a page of its own; its rows are only what the page asks beforehand.
+              const isPlan = definition.id === 'plan'
+              const here = () =>
+                isPlan ? place().page === 'plan' : place().page === 'worksheets' && worksheet() === definition.id
               return (
                 <li>
                   <a
-                    href={placeLink({ page: 'worksheets', part: definition.id })}
+                    href={placeLink(isPlan ? { page: 'plan' } : { page: 'worksheets', part: definition.id })}
                     aria-current={here() ? 'true' : undefined}
                   >
                     <span class="number">{index() + 1}</span>

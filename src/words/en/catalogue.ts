@@ -4,6 +4,7 @@ import { headless } from './headless'
 import { notices } from './notices'
 import { noticesWorksheets } from './notices-worksheets'
 import { page } from './page'
+import { pagePlan } from './page-plan'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problems } from './problems'
@@ -32,6 +33,7 @@ export const en = {
   ...headless,
   ...notices,
   ...page,
+  ...pagePlan,
   ...planRules,
   ...planWords,
   ...problems,

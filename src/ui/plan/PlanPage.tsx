@@ -1,0 +1,168 @@
+import '../look/plan.css'
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
+import type { Plan, Step } from '../../planner/step'
+import { say, sentence } from '../../words/say'
+import { labelOf } from '../labelOf'
+import { useBook } from '../shell/book'
+import { placeLink } from '../shell/place'
+import { columnOf } from './columnOf'
+import { createPlan } from './createPlan'
+import { amountWords, planSentence, type Reader } from './planSentence'
+import { StepView } from './StepView'
+
+/** The step plan of one scenario: may people swim, what was found, what to do and when, what is left open. */
+export function PlanPage() {
+  const book = useBook()
+  const [chosen, setChosen] = createSignal<string | null>(book.selection.cell()?.scenario ?? null)
+  const scenario = createMemo(() => {
+    const wanted = chosen()
+    return wanted !== null && book.scenarios().includes(wanted) ? wanted : book.baseline()
+  })
+  const column = createMemo(() => columnOf(book, scenario()))
+  const planned = createPlan(column)
+  const plan = (): Plan | null => {
+    const now = planned()
+    return typeof now === 'string' ? null : now
+  }
+  const reader = createMemo(
+    (): Reader => ({ catalog: book.catalog(), profile: book.notebook().profile, unit: book.unit, water: column() }),
+  )
+
+  return (
+    <article class="text-page plan" aria-busy={planned() === 'making'}>
+      <h1>{say('page.title.plan')}</h1>
+      <p class="intro">{say('page.plan.intro')}</p>
+      <div class="acts">
+        <label>
+          {say('page.plan.scenario')}
+          <select class="field" onChange={(event) => setChosen(event.currentTarget.value)}>
+            <For each={book.scenarios()}>
+              {(id) => (
+                <option value={id} selected={id === scenario()}>
+                  {book.scenario(id)?.name}
+                </option>
+              )}
+            </For>
+          </select>
+        </label>
+        <a class="act" href={placeLink({ page: 'worksheets', part: 'plan' })}>
+          {say('page.plan.beforehand')}
+        </a>
+        <button type="button" class="act" onClick={() => print()}>
+          {say('page.print')}
+        </button>
+      </div>
+      <Switch>
+        <Match when={planned() === 'making'}>
+          <p class="quiet">{say('page.plan.making')}</p>
+        </Match>
+        <Match when={planned() === 'none'}>
+          <p class="warm">{say('page.plan.none')}</p>
+        </Match>
+        <Match when={plan()}>{(now) => <Planned plan={now()} reader={reader()} />}</Match>
+      </Switch>
+    </article>
+  )
+}
+
+function Planned(props: { plan: Plan; reader: Reader }) {
+  const words = (one: { key: string; facts: Step['says']['facts'] }) => planSentence(props.reader, one)
+  const days = createMemo(() => byDay(props.plan.steps))
+  const found = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'step' || verdict === 'test_again')
+  const alone = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'nothing')
+  const spared = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'do_not_buy')
+  const leftOut = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'left_out')
+  const name = (quantity: string) => labelOf(quantity, props.reader.catalog.quantities.get(quantity)?.row)
+  let before = 0
+
+  return (
+    <>
+      <section class="swim">
+        <h2>{say(props.plan.swim.now === 'yes' ? 'plan.swim.yes' : 'plan.swim.no')}</h2>
+        <For each={props.plan.swim.reasons}>{(reason) => <p>{words(reason)}</p>}</For>
+      </section>
+      <Verdicts title={say('page.plan.found')} verdicts={found()} name={name} words={words} />
+      <Show
+        when={props.plan.steps.length > 0}
+        fallback={<p class="says">{say(props.plan.complete ? 'page.plan.empty' : 'page.plan.nothing_yet')}</p>}
+      >
+        <For each={days()}>
+          {([day, steps]) => {
+            const first = before
+            before += steps.length
+            return (
+              <section>
+                <h2>{dayWords(day)}</h2>
+                <ol class="steps" start={first + 1}>
+                  <For each={steps}>
+                    {(step, i) => <StepView step={step} number={first + i() + 1} reader={props.reader} />}
+                  </For>
+                </ol>
+              </section>
+            )
+          }}
+        </For>
+      </Show>
+      <Show when={props.plan.unmet.length > 0}>
+        <section>
+          <h2>{say('page.plan.unmet')}</h2>
+          <ul class="lines">
+            <For each={props.plan.unmet}>
+              {({ quantity, problem }) => (
+                <li>{sentence({ ...problem, path: problem.path.length > 0 ? problem.path : [name(quantity)] })}</li>
+              )}
+            </For>
+          </ul>
+        </section>
+      </Show>
+      <Verdicts title={say('page.plan.alone')} verdicts={alone()} name={name} words={words} />
+      <Verdicts title={say('page.plan.spared')} verdicts={spared()} name={name} words={words} />
+      <Verdicts title={say('page.plan.left_out')} verdicts={leftOut()} name={name} words={words} />
+      <p class="quiet">
+        {say('page.plan.holds_for', {
+          volume: amountWords(Number(props.plan.end.get('volume') ?? 0), 'm³', props.reader.profile),
+        })}
+      </p>
+    </>
+  )
+}
+
+function Verdicts(props: {
+  title: string
+  verdicts: Plan['verdicts']
+  name: (quantity: string) => string
+  words: (one: { key: string; facts: Step['says']['facts'] }) => string
+}) {
+  return (
+    <Show when={props.verdicts.length > 0}>
+      <section>
+        <h2>{props.title}</h2>
+        <ul class="lines">
+          <For each={props.verdicts}>
+            {({ quantity, reason }) => (
+              <li>
+                <span class="name">{props.name(quantity)}</span>
+                <span>{props.words({ key: reason.key, facts: { quantity, reading: quantity, ...reason.facts } })}</span>
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
+    </Show>
+  )
+}
+
+/** Steps by the day on which they start, 0 today. */
+function byDay(steps: readonly Step[]): readonly (readonly [number, readonly Step[]])[] {
+  const days = new Map<number, Step[]>()
+  for (const step of steps) {
+    const day = Math.floor(step.at / 24)
+    days.set(day, [...(days.get(day) ?? []), step])
+  }
+  return [...days]
+}
+
+function dayWords(day: number): string {
+  if (day === 0) return say('page.plan.today')
+  return day === 1 ? say('page.plan.tomorrow') : say('page.plan.in_days', { days: day })
+}

@@ -1,0 +1,19 @@
+import { hasValue } from '../../engine/outcome'
+import type { Value } from '../../functions/define'
+import type { Column } from '../../planner/bench'
+import type { Book } from '../shell/book'
+
+/**
+ * What the planner is told of a scenario: every input that has a value, and every assumption. What is worked out from them
+ * it works out itself. Tracked.
+ */
+export function columnOf(book: Book, scenario: string): Column {
+  const column = new Map<string, Value>()
+  for (const { name, formula } of book.catalog().quantities.values()) {
+    const outcome = book.outcome(scenario, name)
+    if (!hasValue(outcome)) continue
+    const { from } = book.source(scenario, name)
+    if (formula === null || from === 'typed' || from === 'baseline') column.set(name, outcome.value)
+  }
+  return column
+}

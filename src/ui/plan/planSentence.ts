@@ -1,0 +1,104 @@
+import type { Column } from '../../planner/bench'
+import type { Amount, Say } from '../../planner/step'
+import { formatValue } from '../../units/format'
+import type { Profile } from '../../units/profile'
+import type { Fact } from '../../words/problem'
+import { hasWords, say } from '../../words/say'
+import type { Catalog } from '../../worksheet/catalog'
+import { decimalsOf } from '../decimalsOf'
+import { labelOf } from '../labelOf'
+import { unitWords } from '../unitWords'
+
+/** What a plan's sentences need to know of the reader and the water. */
+export interface Reader {
+  readonly catalog: Catalog
+  readonly profile: Profile
+  /** the unit in which a quantity is shown */
+  readonly unit: (quantity: string) => string
+  /** the readings that sentences speak of */
+  readonly water: Column
+}
+
+/** A sentence of the plan: products, readings and amounts in the reader's words and units. */
+export function planSentence(reader: Reader, { key, facts }: Say): string {
+  const words: Record<string, Fact> = { ...facts }
+  const unit = facts.unit as Amount['unit'] | undefined
+  const quantity = typeof facts.quantity === 'string' ? facts.quantity : undefined
+  for (const [name, fact] of Object.entries(facts)) {
+    if (name === 'product') words[name] = productWords(String(fact))
+    else if (Array.isArray(fact)) words[name] = fact.map((one) => labelOf(one, reader.catalog.quantities.get(one)?.row))
+    else if (name === 'reading') words[name] = readingWords(reader, String(fact))
+    else if (name === 'rule' && hasWords(`rule.${fact}`)) words[name] = say(`rule.${fact}`)
+    else if (name === 'sanitizer') words[name] = say(`choice.sanitizer.${fact}`)
+    else if (typeof fact !== 'number') continue
+    else if (unit && AMOUNTS.has(name)) words[name] = amountWords(fact, unit, reader.profile)
+    else if (quantity && TARGETS.has(name)) words[name] = quantityWords(reader, quantity, fact)
+    else if (!COUNTS.has(name)) words[name] = rounded(fact)
+  }
+  return say(key, words)
+}
+
+const AMOUNTS = new Set(['amount', 'rest', 'pack'])
+const TARGETS = new Set(['target', 'most', 'least'])
+/** these choose between one and many */
+const COUNTS = new Set(['whole', 'days', 'round'])
+
+export function productWords(product: string): string {
+  const own = `plan.product.${product}`
+  return say(hasWords(own) ? own : `choice.step_product.${product}`)
+}
+
+/** A value of a quantity with its unit, as the reader has them. */
+export function quantityWords(reader: Reader, quantity: string, value: number): string {
+  const row = reader.catalog.quantities.get(quantity)?.row
+  if (!row) return rounded(value)
+  const unit = reader.unit(quantity)
+  return `${formatValue(value, row.unit, unit, decimalsOf(row))} ${unitWords(unit)}`.trim()
+}
+
+function readingWords(reader: Reader, quantity: string): string {
+  const label = labelOf(quantity, reader.catalog.quantities.get(quantity)?.row)
+  const value = reader.water.get(quantity)
+  return typeof value === 'number' ? `${label} ${quantityWords(reader, quantity, value)}` : label
+}
+
+/** Shown units of an amount, large to small: the first of which there is at least one is used. */
+const SHOWN: Readonly<Record<Profile, Readonly<Record<Amount['unit'], readonly (readonly [string, number])[]>>>> = {
+  metric: {
+    kg: [
+      ['kg', 1],
+      ['g', 0.001],
+    ],
+    L: [
+      ['L', 1],
+      ['mL', 0.001],
+    ],
+    'm³': [['m³', 1]],
+  },
+  us: {
+    kg: [
+      ['lb', 0.45359237],
+      ['oz wt', 0.028349523125],
+    ],
+    L: [
+      ['US gal', 3.785411784],
+      ['US fl oz', 0.0295735295625],
+    ],
+    'm³': [['US gal', 0.003785411784]],
+  },
+}
+
+/** An amount to three figures, never rounded up: what is added must not be more than was worked out. */
+export function amountWords(value: number, unit: Amount['unit'], profile: Profile): string {
+  const units = SHOWN[profile][unit]
+  const [code, size] = units.find(([, one]) => value >= one) ?? units.at(-1) ?? [unit, 1]
+  const shown = value / size
+  const step = 10 ** Math.max(-2, Math.floor(Math.log10(Math.max(shown, 1e-9))) - 2)
+  // A hair up, so that 2 kg, which is 2000.0000000001 g, does not come out as 1999.
+  const floored = Math.floor(shown / step + 1e-6) * step
+  return `${Number(floored.toPrecision(6)).toLocaleString('en', { maximumFractionDigits: 2 })} ${unitWords(code)}`
+}
+
+function rounded(value: number): string {
+  return Number(value.toPrecision(3)).toLocaleString('en', { maximumFractionDigits: 2 }).replace('-', '−')
+}
