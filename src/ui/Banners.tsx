@@ -39,7 +39,7 @@ export function Banners() {
       <Show when={desk.blocked()}>
         {(why) => (
           <p class="banner" role="status">
-            {say('page.banner.not_kept', { why: sentence(why()) })}
+            {sentence(why())}
             <button type="button" class="act" onClick={() => saveToFile(book.notebook())}>
               {say('page.save_file')}
             </button>

@@ -12,7 +12,10 @@ export function HeadEditor(props: { scenario: string; part: 'name' | 'note'; onD
   let done = false
   const standing = () => book.scenario(props.scenario)?.[props.part] ?? ''
 
-  onMount(() => input?.select())
+  onMount(() => {
+    input?.focus()
+    input?.select()
+  })
 
   function finish(): void {
     if (done) return
@@ -34,7 +37,6 @@ export function HeadEditor(props: { scenario: string; part: 'name' | 'note'; onD
     <div class="editor in-head">
       <input
         ref={input}
-        autofocus
         value={standing()}
         autocomplete="off"
         aria-label={say(`page.scenario_${props.part}`)}

@@ -55,7 +55,7 @@ export function ScenarioHead(props: { worksheet: string; scenario: string; colum
             part={part()}
             onDone={() => {
               setWriting(null)
-              button?.focus()
+              document.getElementById(headName(props.worksheet, props.scenario))?.focus()
             }}
           />
         )}
