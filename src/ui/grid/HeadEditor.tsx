@@ -44,8 +44,11 @@ export function HeadEditor(props: { scenario: string; part: 'name' | 'note'; onD
         aria-describedby={faultId}
         onKeyDown={(event) => {
           event.stopPropagation()
+          if (event.key !== 'Enter' && event.key !== 'Escape') return
+          // The heading takes the focus back, and must not be pressed by the same key.
+          event.preventDefault()
           if (event.key === 'Enter') commit(event.currentTarget.value)
-          if (event.key === 'Escape') finish()
+          else finish()
         }}
         onBlur={(event) => commit(event.currentTarget.value)}
       />
