@@ -1,3 +1,4 @@
+import { lezer } from '@lezer/generator/rollup'
 import { build } from 'vite'
 
 /**
@@ -7,6 +8,7 @@ import { build } from 'vite'
 export async function built<Module>(entry: string): Promise<Module> {
   const made = await build({
     configFile: false,
+    plugins: [lezer()],
     logLevel: 'silent',
     build: { lib: { entry, formats: ['es'] }, write: false, target: 'es2023', minify: false },
   })
