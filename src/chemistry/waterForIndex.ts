@@ -7,6 +7,7 @@ import { waterAtPh } from './waterAtPh'
 
 const LOW = 4
 const HIGH = 11
+const TOLERANCE = 1e-9
 
 /**
  * The water brought by acid or base (total carbonate kept) to the pH where an index has a wanted value: the Langelier index
@@ -17,11 +18,32 @@ export function waterForIndex(from: Water, index: 'langelier' | 'calcite', wante
   const refused = outside('target_lsi', wanted, -5, 5)
   if (refused) return refused
   const value = (water: Water) => (index === 'calcite' ? water.calciteIndex : langelierIndex(water))
+  const guess = from.ph - value(from) + wanted
+  const near = bySecants(from, value, guess, wanted)
+  if (near) return near
   const at = (ph: number) => {
     const water = waterAtPh(from, ph)
     return isFailure(water) ? Number.NaN : value(water)
   }
-  const ph = rootNear((x) => at(x) - wanted, from.ph - value(from) + wanted, 0.05, LOW, HIGH, 1e-9)
+  const ph = rootNear((x) => at(x) - wanted, guess, 0.05, LOW, HIGH, TOLERANCE)
   if (ph === undefined) return fail('unreachable', 'target_lsi', { wanted, low: at(LOW), high: at(HIGH) })
   return waterAtPh(from, ph)
+}
+
+/** The usual case: both indexes rise about as pH does, so that a few secants from a slope of one are there. */
+function bySecants(from: Water, value: (water: Water) => number, guess: number, wanted: number): Water | undefined {
+  let before = { ph: from.ph, off: value(from) - wanted }
+  let ph = guess
+  for (let step = 0; step < 7; step++) {
+    if (!(ph >= LOW && ph <= HIGH)) return undefined
+    const water = waterAtPh(from, ph)
+    if (isFailure(water)) return undefined
+    const off = value(water) - wanted
+    if (Math.abs(off) < TOLERANCE) return water
+    const slope = (off - before.off) / (ph - before.ph)
+    if (!(slope > 0.2 && slope < 5)) return undefined
+    before = { ph, off }
+    ph -= off / slope
+  }
+  return undefined
 }
