@@ -1,0 +1,155 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { resolve } from 'node:path'
+import type { AxeResults } from 'axe-core'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { ready, select } from './grid'
+import { launch, open } from './open'
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
+const PAGES = ['plan', 'lab', 'functions', 'keys', 'notebooks', 'worksheets'] as const
+
+let browser: Browser
+beforeAll(async () => {
+  browser = await launch()
+})
+afterAll(() => browser.close())
+
+/** What the checker finds wrong in a part of the page, one line each; by all rules, or by that of contrast alone. */
+async function violations(page: Page, part: string, contrastAlone: boolean): Promise<string[]> {
+  const found = await page.evaluate(
+    ([selector, only]) =>
+      (globalThis as unknown as { axe: { run(context: string, options: unknown): Promise<AxeResults> } }).axe.run(
+        selector,
+        { runOnly: only, resultTypes: ['violations'] },
+      ),
+    [part, contrastAlone ? { type: 'rule', values: ['color-contrast'] } : { type: 'tag', values: TAGS }] as const,
+  )
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.slice(0, 3).map(({ target }) => `${id}: ${target.join(' ')}`),
+  )
+}
+
+async function goTo(page: Page, place: (typeof PAGES)[number]): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash
+  }, place)
+  await page.locator(place === 'worksheets' ? '.worksheets' : 'article h1').waitFor()
+  if (place === 'plan') await page.locator('.plan[aria-busy=false] .swim').waitFor()
+  if (place === 'lab') {
+    await page.locator('input[type=file]').setInputFiles(resolve('examples/lab-forty.csv'))
+    await page.locator('.account').waitFor()
+  }
+}
+
+describe('WCAG 2.2 AA, as far as a checker can tell', () => {
+  // Paper in the dark has the same elements in other colours, so there the contrast alone is looked at again.
+  test.each([
+    [1440, 900, false],
+    [768, 1024, false],
+    [1440, 900, true],
+    [768, 1024, true],
+  ])('%i by %i, dark %s: every page, and what opens on it', async (width, height, dark) => {
+    const { page } = await open(browser, { width, height, dark })
+    await ready(page)
+    await page.evaluate(AXE)
+    for (const place of PAGES) {
+      await goTo(page, place)
+      expect(await violations(page, 'html', dark), place).toEqual([])
+    }
+    await select(page, 'saturation/lsi')
+    await page.keyboard.press('?')
+    expect(await violations(page, '#margin', dark), 'margin').toEqual([])
+    await page.keyboard.press('Escape')
+    await select(page, 'sample/ph')
+    await page.keyboard.type('abc')
+    await page.keyboard.press('Enter')
+    await page.locator('.editor [role=alert]', { hasText: 'abc' }).waitFor()
+    expect(await violations(page, '#worksheet-sample', dark), 'editor with a fault').toEqual([])
+    await page.keyboard.press('Escape')
+    await select(page, 'pool/shell')
+    await page.keyboard.press('F2')
+    expect(await violations(page, '#worksheet-pool', dark), 'choices').toEqual([])
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('Shift+F10')
+    expect(await violations(page, '.menu', dark), 'menu').toEqual([])
+    await page.context().close()
+  })
+})
+
+describe('what a checker cannot tell', () => {
+  test('the focus is to be seen wherever the Tab key takes it', async () => {
+    const { page } = await open(browser)
+    await ready(page)
+    const seen = new Set<string>()
+    for (const place of ['worksheets', 'notebooks', 'lab', 'functions'] as const) {
+      await goTo(page, place)
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+      for (let step = 0; step < 45; step++) {
+        await page.keyboard.press('Tab')
+        const now = await page.evaluate(() => {
+          const focus = document.activeElement
+          if (!(focus instanceof HTMLElement) || focus === document.body) return null
+          // a radio button is out of sight; its words bear the ring
+          const bearer = focus.matches('.switch input') ? focus.nextElementSibling : focus
+          const style = getComputedStyle(bearer ?? focus)
+          const box = (bearer ?? focus).getBoundingClientRect()
+          return {
+            name: `${focus.tagName} ${focus.id || focus.textContent?.slice(0, 30)}`,
+            ring: style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2,
+            inSight: box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth,
+          }
+        })
+        if (now === null) continue
+        seen.add(now.name)
+        expect(now, now.name).toMatchObject({ ring: true, inSight: true })
+      }
+    }
+    expect(seen.size).toBeGreaterThan(40)
+    await page.context().close()
+  })
+
+  test.each([
+    [720, 450],
+    [320, 640],
+    [320, 256],
+  ])('%i by %i pixels: the page itself does not scroll sideways, and what it says is there', async (width, height) => {
+    const { page } = await open(browser, { width, height })
+    await ready(page)
+    for (const place of PAGES) {
+      await goTo(page, place)
+      const state = await page.evaluate(() => {
+        const main = document.querySelector('main')
+        const text = document.querySelector('main h1, main h2')?.getBoundingClientRect()
+        return {
+          sideways: document.documentElement.scrollWidth - innerWidth,
+          main: (main?.getBoundingClientRect().width ?? 0) > innerWidth * 0.9,
+          heading: (text?.width ?? 0) > 0 && (text?.left ?? -1) >= 0,
+        }
+      })
+      expect(state, place).toEqual({ sideways: 0, main: true, heading: true })
+      if (place !== 'worksheets') {
+        // running text never has to be scrolled sideways; tables may, in scrollers of their own
+        const wide = await page.evaluate(() => {
+          const main = document.querySelector('main')
+          return main ? main.scrollWidth - main.clientWidth : -1
+        })
+        expect(wide, place).toBeLessThanOrEqual(0)
+      }
+    }
+    await page.getByRole('button', { name: 'Contents' }).click()
+    expect(await page.getByRole('link', { name: /Saturation/ }).isVisible()).toBe(true)
+    await page.getByRole('button', { name: 'Contents' }).click()
+    await select(page, 'sample/ph')
+    await page.getByRole('button', { name: 'Explain' }).click()
+    await expect.poll(() => page.locator('#margin').isVisible()).toBe(true)
+    const margin = await page.locator('#margin').boundingBox()
+    expect((margin?.x ?? -1) >= 0 && (margin?.width ?? 0) <= width).toBe(true)
+    await page.keyboard.press('Escape')
+    await expect.poll(() => page.locator('#margin').isVisible()).toBe(false)
+    expect(await page.evaluate(() => document.activeElement?.id)).toMatch(/^sample\/ph@/)
+    await page.context().close()
+  })
+})
