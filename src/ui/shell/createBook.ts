@@ -16,6 +16,7 @@ import { rowsOf } from '../grid/gridRow'
 import { announce } from './announce'
 import type { Book } from './book'
 import { createCells } from './cells'
+import { createInflow } from './inflow'
 import { catalogOf } from './ownWorksheets'
 import { createParts } from './parts'
 import { createSaver } from './saving'
@@ -42,6 +43,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
 
+  const selection = createSelection(rows, parts.order)
+
   const saver = append ? createSaver(append) : null
   const engine = createEngineClient()
   engine.onRestart((why, changes) => {
@@ -51,10 +54,20 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   void engine.open(first).then(receive)
   onCleanup(() => engine.close())
 
+  const inflow = createInflow<Change>(({ scenario, quantity, outcome }) => {
+    outcomes.write(cellKey(scenario, quantity), outcome)
+  })
+
+  /** Row by row, the rows of the worksheet in use before the others. */
   function receive(changes: readonly Change[]): void {
-    batch(() => {
-      for (const { scenario, quantity, outcome } of changes) outcomes.write(cellKey(scenario, quantity), outcome)
+    const here = untrack(selection.cell)?.row.worksheet
+    const rank = new Map<string, number>()
+    untrack(rows).forEach(({ worksheet, quantity }, index) => {
+      const near = worksheet === here ? index - 100_000 : index
+      rank.set(quantity.name, Math.min(rank.get(quantity.name) ?? near, near))
     })
+    const placed = changes.map((change) => ({ change, at: rank.get(change.quantity) ?? 0 }))
+    inflow.put(placed.sort((a, b) => a.at - b.at).map(({ change }) => change))
   }
 
   /** Takes an edit in, whoever made it; the caller keeps the history. */
@@ -125,6 +138,6 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     settled: () => saver?.settled() ?? Promise.resolve(),
     writable,
     engineTrouble,
-    selection: createSelection(rows, parts.order),
+    selection,
   }
 }
