@@ -65,13 +65,17 @@ export function cellView(facts: CellFacts): CellView {
   }
 }
 
+/** More decimals than a person writes: a third, as a machine has it. */
+const MACHINE = 7
+
 /** A number as this row shows it. What a person wrote in this unit keeps the decimals that they wrote. */
 function written({ row, source, unit }: CellFacts, value: number): string {
   const { cell } = source
   if (cell?.kind === 'value' && cell.unit === unit) {
     const decimals = decimalsWritten(cell.entered)
     const shown = convert(value, row.unit, unit)
-    if (decimals !== null && typeof shown === 'number') return formatValue(shown, unit, unit, decimals)
+    if (decimals !== null && decimals < MACHINE && typeof shown === 'number')
+      return formatValue(shown, unit, unit, decimals)
   }
   return formatValue(value, row.unit, unit, decimalsOf(row))
 }

@@ -6,7 +6,7 @@ import type { Fact } from '../../words/problem'
 import { hasWords, say } from '../../words/say'
 import type { Catalog } from '../../worksheet/catalog'
 import { decimalsOf } from '../decimalsOf'
-import { labelOf } from '../labelOf'
+import { labelInside, labelOf } from '../labelOf'
 import { unitWords } from '../unitWords'
 
 /** What a plan's sentences need to know of the reader and the water. */
@@ -26,7 +26,8 @@ export function planSentence(reader: Reader, { key, facts }: Say): string {
   const quantity = typeof facts.quantity === 'string' ? facts.quantity : undefined
   for (const [name, fact] of Object.entries(facts)) {
     if (name === 'product') words[name] = productWords(String(fact))
-    else if (Array.isArray(fact)) words[name] = fact.map((one) => labelOf(one, reader.catalog.quantities.get(one)?.row))
+    else if (Array.isArray(fact))
+      words[name] = fact.map((one) => labelInside(one, reader.catalog.quantities.get(one)?.row))
     else if (name === 'reading') words[name] = readingWords(reader, String(fact))
     else if (name === 'rule' && hasWords(`rule.${fact}`)) words[name] = say(`rule.${fact}`)
     else if (name === 'sanitizer') words[name] = say(`choice.sanitizer.${fact}`)
