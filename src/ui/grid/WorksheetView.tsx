@@ -59,6 +59,12 @@ export function WorksheetView(props: { definition: Definition; number: number })
       </div>
       <Findings definition={props.definition} />
       <Cautions definition={props.definition} />
+      <Show when={hasWords(`worksheet.${id()}.example`)}>
+        <details class="example still">
+          <summary>{say('page.example')}</summary>
+          <p>{say(`worksheet.${id()}.example`)}</p>
+        </details>
+      </Show>
     </section>
   )
 }

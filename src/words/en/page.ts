@@ -46,6 +46,7 @@ export const page = {
   'page.col.quantity': 'Quantity',
   'page.col.unit': 'Unit',
   'page.col.range': 'Range',
+  'page.example': 'An example in words',
   'page.baseline': 'baseline',
   'page.every_scenario': 'every scenario',
   'page.scenario_menu': 'What to do with “{name}”',
