@@ -1,8 +1,9 @@
 import type { Value } from '../functions/define'
 import type { Catalog } from '../worksheet/catalog'
+import { type Calculator, createCalculator } from './calculator'
 import { Columns } from './columns'
-import { closure, layoutFor } from './layout'
-import { withMissing } from './missing'
+import { closure, type Layout, layoutFor } from './layout'
+import { createMissingMemo } from './missingMemo'
 import type { Notice, Outcome } from './outcome'
 import type { Content } from './sheets'
 
@@ -12,70 +13,103 @@ export type Given = ReadonlyMap<string, Value>
 /** How many columns one engine holds; more than 32 cost more to recompute together than they save. */
 const WIDTH = 32
 
+interface Worked {
+  readonly outcomes: readonly Outcome[]
+  readonly notices: Set<Notice>
+}
+
 /**
- * Evaluates any number of independent columns for the wanted quantities. The engine is built once, with only the rows
- * that those quantities need, and is refilled.
+ * Evaluates any number of independent columns for the wanted quantities, with only the rows that those need. The
+ * formulas run as nested functions; a column that these do not cover goes through the formula engine, which is built
+ * when it is first needed. `by: 'engine'` sends all columns there: the reference that the functions are held to.
  */
 export class Batch {
   readonly wanted: readonly string[]
   readonly #catalog: Catalog
-  readonly #columns: Columns
-  /** for each wanted quantity, all that it rests on: where its notices come from */
-  readonly #rests: readonly (readonly string[])[]
+  readonly #layout: Layout
+  readonly #calculator: Calculator | null
+  readonly #width: number
+  /** all that a wanted quantity rests on: where its notices come from */
+  readonly #rests: readonly string[]
+  readonly #missing: ReturnType<typeof createMissingMemo>
+  #columns: Columns | null = null
+  #worked: (Worked | undefined)[] = []
 
-  constructor(catalog: Catalog, wanted: readonly string[], width = WIDTH) {
+  constructor(catalog: Catalog, wanted: readonly string[], width = WIDTH, by: 'functions' | 'engine' = 'functions') {
     this.#catalog = catalog
     this.wanted = wanted
-    const layout = layoutFor(catalog, wanted)
-    this.#rests = wanted.map((name) => [...closure(catalog, [name])])
-    this.#columns = new Columns(
-      layout,
-      Array.from({ length: width }, () => (quantity) => content(catalog, NOTHING, quantity)),
-    )
-    this.#names = layout.quantities.map((q) => q.name)
     this.#width = width
+    this.#layout = layoutFor(catalog, wanted)
+    const rests = new Map(wanted.map((name) => [name, [...closure(catalog, [name])]]))
+    this.#rests = [...new Set([...rests.values()].flat())]
+    this.#missing = createMissingMemo(catalog, rests)
+    this.#calculator = by === 'functions' ? createCalculator(this.#layout) : null
   }
-
-  readonly #names: readonly string[]
-  readonly #width: number
 
   /** Outcomes by column, in the order of `wanted`. */
   evaluate(columns: readonly Given[]): (readonly Outcome[])[] {
-    const results: (readonly Outcome[])[] = []
-    for (let start = 0; start < columns.length; start += this.#width) {
-      const part = columns.slice(start, start + this.#width)
-      this.#columns.change(() => {
-        part.forEach((given, column) => {
-          for (const name of this.#names) this.#columns.put(column, name, content(this.#catalog, given, name))
-        })
-      })
-      part.forEach((_, column) => {
-        results.push(
-          this.wanted.map((name) => withMissing(this.#catalog, name, (q) => this.#columns.outcome(column, q))),
-        )
-      })
+    const calculator = this.#calculator
+    this.#worked = columns.map((given) =>
+      calculator?.run((name) => valueIn(given, name)) ? this.#read((name) => calculator.outcome(name)) : undefined,
+    )
+    const left = columns.flatMap((_, i) => (this.#worked[i] ? [] : [i]))
+    for (let start = 0; start < left.length; start += this.#width) {
+      this.#throughEngine(columns, left.slice(start, start + this.#width))
     }
-    return results
+    return this.#worked.map((worked) => worked?.outcomes ?? [])
   }
 
   /** The notices of everything that a wanted quantity of the last `evaluate` rests on, itself included. */
   notices(column: number): Set<Notice> {
-    const found = new Set<Notice>()
-    for (const name of new Set(this.#rests.flat())) {
-      for (const notice of this.#columns.outcome(column, name).notices) found.add(notice)
-    }
-    return found
+    return this.#worked[column]?.notices ?? new Set()
   }
 
   close(): void {
-    this.#columns.destroy()
+    this.#columns?.destroy()
+    this.#columns = null
   }
+
+  #throughEngine(columns: readonly Given[], part: readonly number[]): void {
+    const engine = this.#columns ?? this.#engine()
+    this.#columns = engine
+    engine.change(() => {
+      part.forEach((i, at) => {
+        const given = columns[i] ?? NOTHING
+        for (const { name } of this.#layout.quantities) engine.put(at, name, content(this.#catalog, given, name))
+      })
+    })
+    part.forEach((i, at) => {
+      this.#worked[i] = this.#read((name) => engine.outcome(at, name))
+    })
+  }
+
+  #engine(): Columns {
+    const empty = (quantity: string) => content(this.#catalog, NOTHING, quantity)
+    return new Columns(
+      this.#layout,
+      Array.from({ length: this.#width }, () => empty),
+      () => undefined,
+      null,
+    )
+  }
+
+  #read(outcomeOf: (quantity: string) => Outcome): Worked {
+    const notices = new Set<Notice>()
+    for (const name of this.#rests) for (const notice of outcomeOf(name).notices) notices.add(notice)
+    return { outcomes: this.wanted.map((name) => this.#missing(name, outcomeOf)), notices }
+  }
+}
+
+/** There is one zero: minus zero is read as it. */
+function valueIn(given: Given, quantity: string): Value | undefined {
+  const value = given.get(quantity)
+  return value === 0 ? 0 : value
 }
 
 const NOTHING: Given = new Map()
 
 function content(catalog: Catalog, given: Given, quantity: string): Content {
-  const value = given.get(quantity)
+  const value = valueIn(given, quantity)
   if (value !== undefined) return { kind: 'value', value }
   const row = catalog.quantities.get(quantity)?.row
   if (!row || 'formula' in row) return { kind: 'own' }

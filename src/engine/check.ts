@@ -1,6 +1,5 @@
-import { CellError } from 'hyperformula'
 import type { LockedFunction, Parameter, Value } from '../functions/define'
-import { carry } from './carried'
+import { type Problem, problem } from '../words/problem'
 
 /**
  * One argument against its parameter. The engine's own coercion is not used: it reads a blank as 0 and TRUE as 1.
@@ -11,10 +10,10 @@ export function checkArgument(
   parameter: Parameter,
   value: unknown,
   outsideFit: (parameter: string) => void,
-): Value | CellError {
+): Value | Problem {
   if (parameter.choices) {
     if (typeof value === 'string' && parameter.choices.includes(value)) return value
-    return carry('not_a_choice', {
+    return problem('not_a_choice', [], {
       function: f.name,
       parameter: parameter.name,
       found: shown(value),
@@ -23,19 +22,19 @@ export function checkArgument(
   }
   if (parameter.unit === 'truth') {
     if (typeof value === 'boolean') return value
-    return carry('not_a_truth', { function: f.name, parameter: parameter.name, found: shown(value) })
+    return problem('not_a_truth', [], { function: f.name, parameter: parameter.name, found: shown(value) })
   }
   if (typeof value !== 'number' || !Number.isFinite(value)) {
-    return carry('argument_not_a_number', { function: f.name, parameter: parameter.name, found: shown(value) })
+    return problem('argument_not_a_number', [], { function: f.name, parameter: parameter.name, found: shown(value) })
   }
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, fitted } = parameter
   if (value < min || value > max) {
-    return carry('argument_out_of_range', {
+    return problem('argument_out_of_range', [], {
       function: f.name,
       parameter: parameter.name,
       found: value,
-      min,
-      max,
+      min: Number.isFinite(min) ? min : '−∞',
+      max: Number.isFinite(max) ? max : '∞',
       unit: parameter.unit,
     })
   }
@@ -44,6 +43,5 @@ export function checkArgument(
 }
 
 function shown(value: unknown): string {
-  if (value instanceof CellError) return value.message ?? ''
-  return typeof value === 'symbol' ? '' : String(value)
+  return typeof value === 'symbol' || typeof value === 'object' ? '' : String(value)
 }

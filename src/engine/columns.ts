@@ -32,10 +32,11 @@ export class Columns {
     layout: Layout,
     columns: readonly ((quantity: string) => Content)[],
     columnOf: ColumnOf = () => undefined,
+    baseline: 0 | null = 0,
   ) {
     registerFunctions()
     this.#layout = layout
-    this.#writer = createWriter(layout, columnOf)
+    this.#writer = createWriter(layout, columnOf, baseline)
     const sheets = this.#writer.sheets(columns)
     columns.forEach((_, column) => {
       this.#written[column] = layout.quantities.map((_, row) => sheets.q[row]?.[column] ?? null)
@@ -80,6 +81,8 @@ export class Columns {
     this.#written[column] = written
     if (written[row] === raw) return
     written[row] = raw
+    // The marks of the formula that stood here; one that stands here now makes its own.
+    this.#board.clear(cellId(QUANTITIES, row, column))
     this.#hf.setCellContents({ sheet: QUANTITIES, row, col: column }, raw)
   }
 

@@ -6,12 +6,12 @@ import {
   type ImplementedFunctions,
   SimpleRangeValue,
 } from 'hyperformula'
-import { type Failure, isFailure } from '../chemistry/failure'
 import { isSolve, type LockedFunction, type Value } from '../functions/define'
 import { LOCKED } from '../functions/registry'
 import { carry, isMissing } from './carried'
 import { checkArgument } from './check'
 import { cellId, type NoticeBoard } from './notices'
+import { type Held, isList, runLocked } from './runLocked'
 
 type Ast = Parameters<FunctionPlugin['evaluateAst']>[0]
 type State = Parameters<FunctionPlugin['evaluateAst']>[1]
@@ -129,7 +129,7 @@ class Notebook extends FunctionPlugin {
       }
       if (given instanceof CellError) return given
       const value = checkArgument(f, parameter, plain(given), (name) => this.board.raise(here(state), `fitted:${name}`))
-      if (value instanceof CellError) return value
+      if (typeof value === 'object') return carry(value.code, value.facts)
       values[i] = value
     }
     return values
@@ -143,29 +143,16 @@ class Notebook extends FunctionPlugin {
   }
 }
 
-/** A failure of the chemistry as an error value. */
-function failed({ failure, quantity, facts }: Failure): CellError {
-  return failure === 'missing' ? carry('missing', { names: quantity }) : carry(failure, { ...facts, quantity })
+function cellOf(held: Held): Value | CellError {
+  return typeof held === 'object' ? carry(held.code, held.facts) : held
 }
 
-function cellOf(result: Value | Failure): Value | CellError {
-  if (isFailure(result)) return failed(result)
-  return typeof result === 'number' && !Number.isFinite(result) ? carry('no_number', {}) : result
-}
-
-/** Runs a locked function; whatever it throws is a problem, never an exception. */
 function run(plugin: Notebook, f: LockedFunction, { args }: Call, state: State): Result {
   if (isSolve(f)) plugin.board.clear(here(state))
   const values = plugin.checked(f, args, state)
   if (values instanceof CellError) return values
-  try {
-    if (!isSolve(f)) return cellOf(f.evaluate(...(values as never[])))
-    const results = f.solve(...(values as never[]))
-    if (isFailure(results)) return failed(results)
-    return SimpleRangeValue.onlyValues(results.map((result) => [cellOf(result)]))
-  } catch {
-    return carry('not_computable', { function: f.name })
-  }
+  const result = runLocked(f, values)
+  return isList(result) ? SimpleRangeValue.onlyValues(result.map((one) => [cellOf(one)])) : cellOf(result)
 }
 
 const OURS: Readonly<Record<string, string>> = {

@@ -33,7 +33,8 @@ export interface Writer {
   sheets(columns: readonly ((quantity: string) => Content)[]): Sheets
 }
 
-export function createWriter(layout: Layout, columnOf: ColumnOf): Writer {
+/** @param baseline the column that `baseline.ph` reads; null where columns have nothing to do with each other */
+export function createWriter(layout: Layout, columnOf: ColumnOf, baseline: number | null): Writer {
   function quantity(content: Content, row: number, column: number): RawCellContent {
     const of = layout.quantities[row]
     if (!of) return null
@@ -87,7 +88,7 @@ export function createWriter(layout: Layout, columnOf: ColumnOf): Writer {
         const row = layout.solveRow.get(`${of}.${name}`)
         if (row !== undefined) return `${SHEET_NAMES[SOLVES]}!${address(row, column)}`
       }
-      const from = of === null ? column : of === 'baseline' && !quoted ? 0 : columnOf(of, quoted)
+      const from = of === null ? column : of === 'baseline' && !quoted ? (baseline ?? undefined) : columnOf(of, quoted)
       const row = layout.rowOf.get(name)
       if (row === undefined) return refused('unknown_quantity', name)
       return from === undefined ? refused('scenario_gone', of ?? '') : at(row, from)
