@@ -17,15 +17,24 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-/** What the checker finds wrong in a part of the page, one line each; by all rules, or by that of contrast alone. */
-async function violations(page: Page, part: string, contrastAlone: boolean): Promise<string[]> {
+/** The two pages that are long are looked at as a whole once; on other paper and screens this of them is enough. */
+const PARTS: Partial<Record<(typeof PAGES)[number], readonly string[]>> = {
+  worksheets: ['.rail', '.toolbar', '#worksheet-sample', '#worksheet-saturation', '#margin', '.foot'],
+  functions: ['.rail', '.functions > form', '.function:nth-of-type(-n + 6)', '.foot'],
+}
+
+/** What the checker finds wrong in parts of the page, one line each; by all rules, or by that of contrast alone. */
+async function violations(page: Page, parts: readonly string[], contrastAlone: boolean): Promise<string[]> {
   const found = await page.evaluate(
-    ([selector, only]) =>
-      (globalThis as unknown as { axe: { run(context: string, options: unknown): Promise<AxeResults> } }).axe.run(
-        selector,
+    ([include, only]) =>
+      (globalThis as unknown as { axe: { run(context: unknown, options: unknown): Promise<AxeResults> } }).axe.run(
+        { include },
         { runOnly: only, resultTypes: ['violations'] },
       ),
-    [part, contrastAlone ? { type: 'rule', values: ['color-contrast'] } : { type: 'tag', values: TAGS }] as const,
+    [
+      parts.map((part) => [part]),
+      contrastAlone ? { type: 'rule', values: ['color-contrast'] } : { type: 'tag', values: TAGS },
+    ] as const,
   )
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.slice(0, 3).map(({ target }) => `${id}: ${target.join(' ')}`),
@@ -52,29 +61,30 @@ describe('WCAG 2.2 AA, as far as a checker can tell', () => {
     [1440, 900, true],
     [768, 1024, true],
   ])('%i by %i, dark %s: every page, and what opens on it', async (width, height, dark) => {
+    const wholly = width === 1440 && !dark
     const { page } = await open(browser, { width, height, dark })
     await ready(page)
     await page.evaluate(AXE)
     for (const place of PAGES) {
       await goTo(page, place)
-      expect(await violations(page, 'html', dark), place).toEqual([])
+      expect(await violations(page, (wholly ? undefined : PARTS[place]) ?? ['html'], dark), place).toEqual([])
     }
     await select(page, 'saturation/lsi')
     await page.keyboard.press('?')
-    expect(await violations(page, '#margin', dark), 'margin').toEqual([])
+    expect(await violations(page, ['#margin'], dark), 'margin').toEqual([])
     await page.keyboard.press('Escape')
     await select(page, 'sample/ph')
     await page.keyboard.type('abc')
     await page.keyboard.press('Enter')
     await page.locator('.editor [role=alert]', { hasText: 'abc' }).waitFor()
-    expect(await violations(page, '#worksheet-sample', dark), 'editor with a fault').toEqual([])
+    expect(await violations(page, ['#worksheet-sample'], dark), 'editor with a fault').toEqual([])
     await page.keyboard.press('Escape')
     await select(page, 'pool/shell')
     await page.keyboard.press('F2')
-    expect(await violations(page, '#worksheet-pool', dark), 'choices').toEqual([])
+    expect(await violations(page, ['#worksheet-pool'], dark), 'choices').toEqual([])
     await page.keyboard.press('Escape')
     await page.keyboard.press('Shift+F10')
-    expect(await violations(page, '.menu', dark), 'menu').toEqual([])
+    expect(await violations(page, ['.menu'], dark), 'menu').toEqual([])
     await page.context().close()
   })
 })
