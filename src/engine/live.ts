@@ -53,7 +53,10 @@ export class Live {
       this.#columns = this.#build()
       return this.all()
     }
-    return this.#news(this.#columns.change(() => this.#write(simple)))
+    return this.#news(
+      this.#columns.change(() => this.#write(simple)),
+      !simple.every(entersValue),
+    )
   }
 
   close(): void {
@@ -128,7 +131,7 @@ export class Live {
   }
 
   /** Of the cells that computed, those whose outcome is another than the page was told. */
-  #news(computed: Iterable<readonly [column: number, quantity: string]>): Change[] {
+  #news(computed: Iterable<readonly [column: number, quantity: string]>, rewired = true): Change[] {
     const scenarioOf = new Map([...this.#columnOf].map(([id, column]) => [column, id]))
     const byColumn = new Map<number, Set<string>>()
     for (const [column, quantity] of computed) {
@@ -142,16 +145,20 @@ export class Live {
       if (scenario === undefined) continue
       const told = this.#told[column] ?? new Map<string, Outcome>()
       this.#told[column] = told
-      // A cell that waits for readings keeps its error while the list of what it waits for grows shorter.
-      for (const [name, outcome] of told) if (!hasValue(outcome)) quantities.add(name)
+      const outcomes = new Map<string, Outcome>()
+      const outcomeOf = (name: string): Outcome => {
+        const known = outcomes.get(name) ?? this.#columns.outcome(column, name)
+        outcomes.set(name, known)
+        return known
+      }
+      // A cell that waits for readings keeps its error while the list of what it waits for grows shorter; that list
+      // can change only where a cell came to have an answer or lost it, or reads others than before (`rewired`).
+      const stirred = rewired || [...quantities].some((name) => stands(told.get(name)) !== stands(outcomeOf(name)))
+      if (stirred) for (const [name, outcome] of told) if (!hasValue(outcome)) quantities.add(name)
       for (const quantity of quantities) {
-        const outcome = withMissing(
-          this.#catalog,
-          quantity,
-          (name) => this.#columns.outcome(column, name),
-          (name) => this.#entered(scenario, name),
-        )
         const before = told.get(quantity)
+        if (!stirred && before && !hasValue(before)) continue
+        const outcome = withMissing(this.#catalog, quantity, outcomeOf, (name) => this.#entered(scenario, name))
         if (before && same(before, outcome)) continue
         told.set(quantity, outcome)
         changes.push({ scenario, quantity, outcome })
@@ -182,6 +189,11 @@ function contentOf(cell: Cell): Content {
   }
 }
 
+/** Whether an edit only puts a value into a cell, so that every cell reads the cells that it read before. */
+function entersValue(edit: SimpleEdit): boolean {
+  return edit.type === 'set_cell' && (edit.cell?.kind === 'value' || edit.cell?.kind === 'choice')
+}
+
 /** Whether an edit changes only what is said about the values. */
 function leavesValues(edit: SimpleEdit): boolean {
   switch (edit.type) {
@@ -194,6 +206,14 @@ function leavesValues(edit: SimpleEdit): boolean {
     default:
       return false
   }
+}
+
+/** What others can wait for in an outcome: that it has an answer, or why it has none. */
+function stands(outcome: Outcome | undefined): string {
+  if (outcome === undefined) return ''
+  if (hasValue(outcome)) return 'value'
+  const { code, facts } = outcome.problem
+  return code === 'missing' ? code : `${code} ${JSON.stringify(facts)}`
 }
 
 function same(a: Outcome, b: Outcome): boolean {

@@ -46,13 +46,13 @@ async function bare(scenarios: number, column: 'baseline' | 'last'): Promise<num
   const page = await browser.newPage()
   page.on('pageerror', (error) => console.log(String(error)))
   await page.goto(server.resolvedUrls?.local[0] ?? '')
-  await page.waitForFunction(() => 'bareEdits' in globalThis)
+  await page.waitForFunction(() => 'meanEdit' in globalThis)
   const times = []
   for (let i = 0; i < BATCHES; i++) {
     times.push(
       await page.evaluate(
         ([count, where, edits]) =>
-          (globalThis as unknown as { bareEdits: (n: number, c: string, e: number) => number }).bareEdits(
+          (globalThis as unknown as { meanEdit: (n: number, c: string, e: number) => number }).meanEdit(
             count,
             where,
             edits,
