@@ -1,5 +1,6 @@
 import type { RowOutcome } from './outcome'
 import type { LabReading } from './reading'
+import { createTexts, type Texts, type TextsBuilder } from './texts'
 import type { Understanding } from './understanding'
 
 /** What a cell of an imported column holds; a value of 0 in `values` beside `notTaken` is no reading. */
@@ -21,18 +22,24 @@ export interface ImportedColumn {
   readonly values: Float64Array
   /** one of STATE for each sample */
   readonly states: Uint8Array
+  /** the unit of the file, by its code; where several were used, that of the first reading */
+  readonly unit: string
+  /** places after the point as the file has them in `unit`; `UNSAID` for what is no plain figure in it */
+  readonly decimals: Uint8Array
 }
+
+export const UNSAID = 255
 
 /** Samples as columns, one entry a sample: what is kept of an import. It crosses between threads without being copied. */
 export interface ImportedColumns {
   readonly count: number
   /** rows of the file as a spreadsheet shows them */
   readonly rows: Int32Array
-  readonly names: readonly string[]
-  readonly dates: readonly string[]
+  readonly names: Texts
+  readonly dates: Texts
   readonly quantities: readonly ImportedColumn[]
   /** columns that are no quantity, as text */
-  readonly notes: readonly { readonly heading: string; readonly texts: readonly string[] }[]
+  readonly notes: readonly { readonly heading: string; readonly texts: Texts }[]
 }
 
 export interface ColumnBuilder {
@@ -41,16 +48,18 @@ export interface ColumnBuilder {
 }
 
 interface Growing {
+  readonly unit: string
   values: Float64Array<ArrayBuffer>
   states: Uint8Array<ArrayBuffer>
+  decimals: Uint8Array<ArrayBuffer>
 }
 
 export function createColumnBuilder({ known }: Pick<Understanding, 'known'>): ColumnBuilder {
   const choices = new Map(known.flatMap(({ name, choices: ids }) => (ids === undefined ? [] : [[name, ids] as const])))
   const columns = new Map<string, Growing>()
-  const notes = new Map<string, string[]>()
-  const names: string[] = []
-  const dates: string[] = []
+  const notes = new Map<string, { readonly texts: TextsBuilder; filled: number }>()
+  const names = createTexts()
+  const dates = createTexts()
   let rows = new Int32Array(1_024)
   let room = 1_024
   let count = 0
@@ -65,14 +74,21 @@ export function createColumnBuilder({ known }: Pick<Understanding, 'known'>): Co
       values.set(column.values)
       const states = new Uint8Array(room)
       states.set(column.states)
-      Object.assign(column, { values, states })
+      const decimals = new Uint8Array(room).fill(UNSAID, column.decimals.length)
+      decimals.set(column.decimals)
+      Object.assign(column, { values, states, decimals })
     }
   }
 
-  function columnFor(quantity: string): Growing {
+  function columnFor(quantity: string, unit: string): Growing {
     const there = columns.get(quantity)
     if (there !== undefined) return there
-    const made = { values: new Float64Array(room).fill(Number.NaN), states: new Uint8Array(room) }
+    const made = {
+      unit,
+      values: new Float64Array(room).fill(Number.NaN),
+      states: new Uint8Array(room),
+      decimals: new Uint8Array(room).fill(UNSAID),
+    }
     columns.set(quantity, made)
     return made
   }
@@ -86,41 +102,50 @@ export function createColumnBuilder({ known }: Pick<Understanding, 'known'>): Co
       for (const quantity in sample.readings) {
         const reading = sample.readings[quantity]
         if (reading === undefined) continue
-        const column = columnFor(quantity)
+        const column = columnFor(quantity, reading.kind === 'choice' ? 'choice' : reading.unit)
         column.states[count] = stateOf(reading)
         column.values[count] = numberOf(reading, choices.get(quantity))
+        column.decimals[count] = decimalsOf(reading, column.unit)
       }
       for (const heading in sample.notes) {
-        const texts = notes.get(heading) ?? []
-        while (texts.length < count) texts.push('')
-        texts.push(sample.notes[heading] ?? '')
-        notes.set(heading, texts)
+        const note = notes.get(heading) ?? { texts: createTexts(), filled: 0 }
+        for (; note.filled < count; note.filled++) note.texts.push('')
+        note.texts.push(sample.notes[heading] ?? '')
+        note.filled++
+        notes.set(heading, note)
       }
       count++
     },
     finish() {
-      const order = known.map(({ name }) => name).filter((name) => columns.has(name))
+      const quantities = known.flatMap(({ name: quantity }) => {
+        const column = columns.get(quantity)
+        if (column === undefined) return []
+        const { unit, values, states, decimals } = column
+        const part = { values: values.slice(0, count), states: states.slice(0, count) }
+        return [{ quantity, unit, ...part, decimals: decimals.slice(0, count) }]
+      })
       return {
         count,
         rows: rows.slice(0, count),
-        names,
-        dates,
-        quantities: order.map((quantity) => {
-          const { values, states } = columnFor(quantity)
-          return { quantity, values: values.slice(0, count), states: states.slice(0, count) }
+        names: names.finish(),
+        dates: dates.finish(),
+        quantities,
+        notes: [...notes].map(([heading, { texts, filled }]) => {
+          for (let at = filled; at < count; at++) texts.push('')
+          return { heading, texts: texts.finish() }
         }),
-        notes: [...notes].map(([heading, texts]) => ({
-          heading,
-          texts: texts.concat(Array<string>(count - texts.length).fill('')),
-        })),
       }
     },
   }
 }
 
 /** The memory that can be handed to another thread. */
-export function transferable({ rows, quantities }: ImportedColumns): ArrayBufferLike[] {
-  return [rows.buffer, ...quantities.flatMap(({ values, states }) => [values.buffer, states.buffer])]
+export function transferable({ rows, names, dates, quantities, notes }: ImportedColumns): ArrayBufferLike[] {
+  return [
+    rows.buffer,
+    ...[names, dates, ...notes.map(({ texts }) => texts)].flatMap(({ bytes, ends }) => [bytes.buffer, ends.buffer]),
+    ...quantities.flatMap(({ values, states, decimals }) => [values.buffer, states.buffer, decimals.buffer]),
+  ]
 }
 
 function stateOf(reading: LabReading): number {
@@ -133,4 +158,12 @@ function stateOf(reading: LabReading): number {
 function numberOf(reading: LabReading, choices: readonly string[] | undefined): number {
   if (reading.kind === 'choice') return choices?.indexOf(reading.id) ?? Number.NaN
   return reading.kind === 'value' ? reading.canonical : (reading.limit ?? Number.NaN)
+}
+
+const PLAIN = /^-?\d+(?:\.(\d+))?$/
+
+function decimalsOf(reading: LabReading, unit: string): number {
+  if (reading.kind !== 'value' || reading.unit !== unit) return UNSAID
+  const plain = PLAIN.exec(reading.entered)
+  return plain ? (plain[1]?.length ?? 0) : UNSAID
 }

@@ -1,6 +1,8 @@
+import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { STATE, transferable } from '../../src/intake/columnar'
+import { STATE, transferable, UNSAID } from '../../src/intake/columnar'
 import { createIntake, type IntakeMessage, importFile, understand } from '../../src/intake/job'
+import { createTexts, type Texts, textAt } from '../../src/intake/texts'
 import { known } from './known'
 
 const text = `Sample,pH,Free Cl (ppm),CYA (ppm),Weather
@@ -25,14 +27,19 @@ test('a file becomes columns, each reading with its state', async () => {
   const { columns, account, refusedCsv, refused } = await imported(new Blob([text]))
   expect(columns.count).toBe(3)
   expect([...columns.rows]).toEqual([2, 3, 5])
-  expect(columns.names).toEqual(['A', 'B', 'D'])
+  const list = (texts: Texts) => Array.from(columns.rows, (_, i) => textAt(texts, i))
+  expect(list(columns.names)).toEqual(['A', 'B', 'D'])
   const column = (name: string) => columns.quantities.find(({ quantity }) => quantity === name)
   expect([...(column('ph')?.values ?? [])]).toEqual([7.5, 7.6, 7.9])
   expect([...(column('free_chlorine')?.values ?? [])]).toEqual([0.2, 1.5, 10])
   expect([...(column('free_chlorine')?.states ?? [])]).toEqual([STATE.below, STATE.value, STATE.above])
   expect([...(column('cyanuric_acid')?.states ?? [])]).toEqual([STATE.belowUnstated, STATE.value, STATE.notTaken])
   expect([...(column('cyanuric_acid')?.values ?? [])]).toEqual([Number.NaN, 40, Number.NaN])
-  expect(columns.notes).toEqual([{ heading: 'Weather', texts: ['', 'sunny', 'rain'] }])
+  expect(columns.notes.map(({ heading, texts }) => [heading, list(texts)])).toEqual([
+    ['Weather', ['', 'sunny', 'rain']],
+  ])
+  expect([...(column('free_chlorine')?.decimals ?? [])]).toEqual([UNSAID, 1, UNSAID])
+  expect([...(column('cyanuric_acid')?.decimals ?? [])]).toEqual([UNSAID, 0, UNSAID])
   expect(account).toMatchObject({ rows: 4, samples: 3, refused: 1, skipped: 0 })
   expect(refused.map(({ row }) => row)).toEqual([4])
   expect(refusedCsv).toBe(
@@ -45,7 +52,7 @@ test('columns grow past their first room', async () => {
   expect(columns.count).toBe(5_000)
   expect(columns.quantities.map(({ quantity }) => quantity)).toEqual(['ph', 'total_alkalinity'])
   expect(columns.quantities[1]?.values[4_999]).toBe(149)
-  expect(transferable(columns).length).toBe(5)
+  expect(transferable(columns).length).toBe(11)
 })
 
 test('the file is known by its SHA-256', async () => {
@@ -84,4 +91,16 @@ test('open questions and unreadable files are said, not thrown', async () => {
     { kind: 'failed', id: 1, problem: { code: 'lab_questions_open' } },
     { kind: 'failed', id: 2, problem: { code: 'lab_file_gone' } },
   ])
+})
+
+test('packed texts come out as they went in, whatever they are', () => {
+  fc.assert(
+    fc.property(fc.array(fc.string({ unit: 'grapheme' }), { maxLength: 3_000 }), (list) => {
+      const builder = createTexts()
+      for (const text of list) builder.push(text)
+      const packed = builder.finish()
+      expect(list.map((_, i) => textAt(packed, i))).toEqual(list)
+    }),
+    { seed: 3, numRuns: 50 },
+  )
 })
