@@ -117,7 +117,7 @@ describe('a live notebook', () => {
       ),
       { seed: 20, numRuns: 25 },
     )
-  })
+  }, 60_000)
 
   test('after any edits stands as if it had been opened so', () => {
     const quantities = [
@@ -137,7 +137,7 @@ describe('a live notebook', () => {
       fc.constant<Cell | null>(null),
       fc.constant<Cell>({ kind: 'not_taken' }),
       fc
-        .constantFrom('baseline.ph', 'ph * 1.01', 'total_alkalinity / 10', 'lsi')
+        .constantFrom('baseline.ph', 'ph * 1.01', 'total_alkalinity / 10', 'lsi', 'magnesium', 'sulfate')
         .map((text): Cell => ({ kind: 'formula', text })),
     )
     const step = fc.oneof(
