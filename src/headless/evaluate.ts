@@ -9,7 +9,13 @@ import type { Catalog } from '../worksheet/catalog'
 import { shippedCatalog } from '../worksheet/shippedCatalog'
 import { openInput } from './input'
 import { type Options, readOptions } from './options'
+import { planTable } from './plan'
 import { outsideAccept, type ReadRow, readChoice, readRow } from './readRow'
+import type { Table } from './table'
+import { withVolumeInterval } from './volumeInterval'
+
+/** The worksheet that is a list of steps, and is asked for alone. */
+const PLAN = 'plan'
 
 /** Rows that go through the engine together. */
 const TOGETHER = 32
@@ -39,21 +45,13 @@ async function evaluate(args: readonly string[]): Promise<number> {
   if (unknown.length > 0) complain(say('headless.columns_not_used', { names: unknown }))
 
   const dated = input.columns.some(({ kind }) => kind === 'date')
-  await print([['sample', ...(dated ? ['date'] : []), ...wanted, 'notices']])
-  const batch = new Batch(catalog, wanted, TOGETHER)
+  const table = options.worksheets.includes(PLAN) ? planTable(catalog) : valueTable(catalog, wanted, dated)
+  await print([table.header])
   const rules = { catalog, columns: input.columns, decimal: input.decimal, censored: options.censored, set }
   let refused = 0
   let rows: ReadRow[] = []
   const flush = async () => {
-    const given = rows.map((row) => withVolumeInterval(row.given))
-    const results = batch.evaluate(given)
-    await print(
-      rows.map((row, i) => {
-        const outcomes = results[i] ?? []
-        const notices = noticesOf(row, outcomes, wanted, batch.notices(i))
-        return [row.sample, ...(dated ? [row.date] : []), ...outcomes.map(written), notices.join(' ')]
-      }),
-    )
+    await print(table.lines(rows))
     rows = []
   }
   for await (const record of input.records) {
@@ -74,6 +72,7 @@ async function evaluate(args: readonly string[]): Promise<number> {
 function wantedQuantities({ worksheets, only }: Options, catalog: Catalog): readonly string[] | Problem {
   const known = catalog.worksheets.map(({ id }) => id)
   const wanted: string[] = []
+  if (worksheets.includes(PLAN) && worksheets.length + only.length > 1) return problem('usage_plan_alone')
   for (const id of worksheets) {
     if (!known.includes(id)) return problem('usage_worksheet', [], { found: id, accepted: known })
     for (const { name, worksheet, formula } of catalog.quantities.values()) {
@@ -109,11 +108,20 @@ function readSet(set: Options['set'], catalog: Catalog): Given | Problem {
   return given
 }
 
-/** A volume that is given is known: low and high are it, unless they are given too. */
-function withVolumeInterval(given: Given): Given {
-  const volume = given.get('volume')
-  if (volume === undefined) return given
-  return new Map([['volume_low', volume], ['volume_high', volume], ...given])
+/** One line a row: the wanted quantities, then the notices of all that they rest on. */
+function valueTable(catalog: Catalog, wanted: readonly string[], dated: boolean): Table {
+  const batch = new Batch(catalog, wanted, TOGETHER)
+  return {
+    header: ['sample', ...(dated ? ['date'] : []), ...wanted, 'notices'],
+    lines: (rows) => {
+      const results = batch.evaluate(rows.map((row) => withVolumeInterval(row.given)))
+      return rows.map((row, i) => {
+        const outcomes = results[i] ?? []
+        const notices = noticesOf(row, outcomes, wanted, batch.notices(i))
+        return [row.sample, ...(dated ? [row.date] : []), ...outcomes.map(written), notices.join(' ')]
+      })
+    },
+  }
 }
 
 function noticesOf(

@@ -3,6 +3,7 @@ import { type Chosen, choose } from './choose'
 import { mixing } from './clock'
 import { dose } from './dose'
 import { type Draft, holds, numberIn, numberOf, rule } from './draft'
+import { finalWater } from './finalWater'
 import { volumeShare } from './judge'
 
 export interface BalanceTargets {
@@ -10,14 +11,13 @@ export interface BalanceTargets {
   readonly ta?: number | undefined
 }
 
-/** What is asked of the pH and alkalinity worksheet: these targets alone, on the salt that the plan ends with. */
-export function balanceTargets(draft: Draft, { ph, ta }: BalanceTargets) {
-  return {
-    target_ph: ph,
-    target_total_alkalinity: ta,
-    target_borate: undefined,
-    ...(draft.finalSalt === undefined || !holds(draft, 'final_salt') ? {} : { salt: draft.finalSalt }),
-  }
+/** What is asked of the pH and alkalinity worksheet: these targets alone, of the water with all of its salt in. */
+export function balanceTargets(draft: Draft, targets: BalanceTargets) {
+  return { ...only(targets), ...finalWater(draft) }
+}
+
+function only({ ph, ta }: BalanceTargets) {
+  return { target_ph: ph, target_total_alkalinity: ta, target_borate: undefined }
 }
 
 /**
@@ -33,7 +33,7 @@ export function acidDown(
   const chosen = choose(draft, 'acid', balanceTargets(draft, targets))
   if (isProblem(chosen)) return chosen
   if (chosen.need <= 0) return true
-  const bottom = choose(draft, 'acid', balanceTargets(draft, { ph: floor }))
+  const bottom = choose(draft, 'acid', only({ ph: floor }))
   const room = (isProblem(bottom) ? 0 : bottom.need) * volumeShare(draft)
   const amount = Math.min(chosen.need, room)
   const doses = Math.max(1, Math.ceil(amount / capOf(draft, chosen) - 1e-9))
@@ -41,6 +41,7 @@ export function acidDown(
     const last = i === doses - 1
     const between = rule(draft, 'acid_cap', 'hours_between') ?? 0
     dose(draft, chosen, amount / doses, {
+      needs: ['ph', 'total_alkalinity'],
       wait: Math.max(mixing(draft, true), apart(draft), last ? 0 : between),
       rules: [...rules, 'acid_cap', 'acid_place', 'acid_and_chlorine'],
       ...(holds(draft, 'acid_place') ? { cell: 'pause' as const } : {}),

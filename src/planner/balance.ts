@@ -3,7 +3,8 @@ import { acidDown, type BalanceTargets, balanceTargets, phFloor } from './acid'
 import { aerate } from './aerate'
 import { baseUp, carbonateDose } from './base'
 import { choose } from './choose'
-import { type Draft, holds, numberIn, numberOf, rule, say, testError, truthIn, unmet, verdict } from './draft'
+import { type Draft, holds, numberIn, numberOf, rule, say, testError, truthIn, unmet, usable, verdict } from './draft'
+import { finalWater } from './finalWater'
 import { judge, leftOut, nothingToAdd, unreadable } from './judge'
 
 /** Alkalinity and pH may have to be looked at again once the other has moved. */
@@ -16,7 +17,7 @@ export function balance(draft: Draft): void {
   const ta = numberOf(draft, 'target_total_alkalinity')
   if (!readable(draft, ph, ta)) return
   for (let pass = 0; pass < PASSES; pass++) {
-    const calls = { ta: judge(draft, 'total_alkalinity', ta), ph: judge(draft, 'ph', ph) }
+    const calls = callsNow(draft, ph, ta)
     if (pass === 0) {
       for (const [quantity, target, call] of [
         ['total_alkalinity', ta, calls.ta],
@@ -29,6 +30,16 @@ export function balance(draft: Draft): void {
     const wrong = correct(draft, calls, { ph, ta })
     if (isProblem(wrong)) giveUp(draft, wrong, calls)
     if (draft.steps.length === before) break
+  }
+}
+
+/** pH and alkalinity as they will be with all of the salt in. */
+function callsNow(draft: Draft, ph: number | undefined, ta: number | undefined): Calls {
+  const final = finalWater(draft)
+  const reading = (name: string) => (typeof final[name] === 'number' ? final[name] : usable(draft, name))
+  return {
+    ta: judge(draft, 'total_alkalinity', ta, reading('total_alkalinity')),
+    ph: judge(draft, 'ph', ph, reading('ph')),
   }
 }
 

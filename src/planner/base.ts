@@ -5,16 +5,19 @@ import { type Answers, workedOut } from './bench'
 import { type Chosen, choose } from './choose'
 import { mixing } from './clock'
 import { dose } from './dose'
-import { changed, type Draft, holds, numberIn, rule } from './draft'
+import { changed, type Draft, numberIn, rule } from './draft'
+import { finalWater } from './finalWater'
 
 /** Bicarbonate or soda ash; calcium then waits. */
 export function carbonateDose(draft: Draft, chosen: Chosen, amount: number, rules: readonly string[]): boolean {
+  const wait = mixing(draft, false)
   const done = dose(draft, chosen, amount, {
-    wait: mixing(draft, false),
+    wait,
+    needs: ['ph', 'total_alkalinity'],
     rules: [...rules, 'carbonate_and_calcium'],
     retest: ['ph', 'total_alkalinity'],
   })
-  if (done) draft.carbonateAt = draft.hour
+  if (done) draft.carbonateAt = draft.hour - wait
   return done
 }
 
@@ -23,32 +26,42 @@ export function baseUp(draft: Draft, targets: BalanceTargets): boolean | Problem
   const chosen = choose(draft, 'base', balanceTargets(draft, targets))
   if (isProblem(chosen)) return chosen
   if (chosen.need <= 0) return true
-  const ph = rule(draft, 'base_cap', 'ph_most') ?? Number.POSITIVE_INFINITY
-  const lsi = rule(draft, 'base_cap', 'lsi_most') ?? Number.POSITIVE_INFINITY
-  const amount = largest(draft, chosen, chosen.need, (after) => {
-    const foretold = numberIn(after, 'step_ph')
-    return foretold !== undefined && foretold <= ph + 1e-6 && (numberIn(after, 'step_lsi') ?? 0) <= lsi
-  })
+  const clear = { ph: rule(draft, 'base_cap', 'ph_most'), lsi: rule(draft, 'base_cap', 'lsi_most') }
+  const amount = largest(draft, chosen, chosen.need, clear)
   const parts = Math.max(1, rule(draft, 'base_cap', 'parts') ?? 1)
-  for (let i = 0; i < parts; i++) carbonateDose(draft, chosen, amount / parts, ['base_cap'])
+  for (let i = 0; i < parts; i++) {
+    const part = amount / parts
+    // chlorine put in between the parts may have moved the pH
+    carbonateDose(draft, chosen, i === 0 ? part : largest(draft, chosen, part, clear), ['base_cap'])
+  }
   return amount >= chosen.need
 }
 
+/** Limits of the water that a dose may lead to. */
+export interface Clear {
+  readonly ph?: number | undefined
+  /** of the water with all of its salt in */
+  readonly lsi?: number | undefined
+}
+
 /**
- * The most of a product, up to `need`, after which the water is still allowed; on the salt that the plan ends with. Candidates
- * are columns, sixteen at a time, so the answer is under the limit by at most a 256th of the need.
+ * The most of a product, up to `need`, after which the water is still clear. Candidates are columns, sixteen at a time, so the
+ * answer is under the limit by at most a 256th of the need. Where a limit cannot be foretold, nothing is allowed.
  */
-export function largest(draft: Draft, chosen: Chosen, need: number, allowed: (after: Answers) => boolean): number {
-  const salt = holds(draft, 'final_salt') && draft.finalSalt !== undefined ? { salt: draft.finalSalt } : {}
+export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi }: Clear): number {
+  const final = finalWater(draft)
   let low = 0
   let width = need
   for (let pass = 0; pass < 2; pass++) {
     const amounts = Array.from({ length: GRID }, (_, i) => low + (width * (i + 1)) / GRID)
-    const after = workedOut(
-      draft.bench,
-      amounts.map((amount) => changed(draft.column, { ...salt, ...inputsOf(chosen, amount) })),
-    )
-    const first = after.findIndex((answers) => !allowed(answers))
+    const columns = (water: typeof final) =>
+      workedOut(
+        draft.bench,
+        amounts.map((amount) => changed(draft.column, { ...water, ...inputsOf(chosen, amount) })),
+      )
+    const now = columns({})
+    const then = columns(final)
+    const first = amounts.findIndex((_, i) => over(now[i], 'step_ph', ph) || over(then[i], 'step_lsi', lsi))
     if (first === -1) return amounts.at(-1) ?? low
     low = amounts[first - 1] ?? low
     width /= GRID
@@ -57,3 +70,9 @@ export function largest(draft: Draft, chosen: Chosen, need: number, allowed: (af
 }
 
 const GRID = 16
+
+function over(after: Answers | undefined, name: string, most: number | undefined): boolean {
+  if (most === undefined) return false
+  const value = after && numberIn(after, name)
+  return value === undefined || value > most
+}

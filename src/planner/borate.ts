@@ -4,7 +4,7 @@ import { largest } from './base'
 import { choose } from './choose'
 import { mixing } from './clock'
 import { dose, retest } from './dose'
-import { type Draft, holds, numberIn, numberOf, rule, say, unmet, usable, verdict } from './draft'
+import { type Draft, holds, numberOf, rule, say, unmet, usable, verdict } from './draft'
 import { firstShare, judge, leftOut, nothingToAdd, unreadable, volumeShare } from './judge'
 
 const MOST_CYCLES = 12
@@ -29,7 +29,7 @@ export function addBorate(draft: Draft): void {
 }
 
 function boratePart(draft: Draft, target: number, part: 1 | 2 | undefined): boolean {
-  const most = rule(draft, 'base_cap', 'ph_most') ?? Number.POSITIVE_INFINITY
+  const most = rule(draft, 'base_cap', 'ph_most')
   let some = false
   for (let cycle = 0; cycle < MOST_CYCLES; cycle++) {
     const chosen = choose(draft, 'borate', {
@@ -42,14 +42,10 @@ function boratePart(draft: Draft, target: number, part: 1 | 2 | undefined): bool
       unmet(draft, 'borate', chosen)
       return false
     }
-    const amount = largest(
-      draft,
-      chosen,
-      chosen.need,
-      (after) => (numberIn(after, 'step_ph') ?? Number.POSITIVE_INFINITY) <= most,
-    )
+    const amount = largest(draft, chosen, chosen.need, { ph: most })
     const done = dose(draft, chosen, amount, {
       wait: mixing(draft, false),
+      needs: ['ph'],
       rules: ['low_volume', 'base_cap'],
       retest: ['borate', 'ph'],
       ...(part === undefined ? {} : { part }),

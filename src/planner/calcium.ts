@@ -2,7 +2,7 @@ import { isProblem, problem } from '../words/problem'
 import { largest } from './base'
 import { choose } from './choose'
 import { wait } from './clock'
-import { choiceOf, type Draft, numberIn, numberOf, rule, say, unmet, usable, verdict } from './draft'
+import { choiceOf, type Draft, numberOf, rule, say, unmet, usable, verdict } from './draft'
 import { judge, leftOut, nothingToAdd, unreadable } from './judge'
 import { firstPart, secondPart, type TwoParts } from './twoParts'
 
@@ -48,6 +48,7 @@ export function addCalcium(draft: Draft): void {
     rule: 'low_volume',
     wait: DAY,
     ...(a_day === undefined ? {} : { mostAtOnce: a_day }),
+    clear: (chosen, amount) => largest(draft, chosen, amount, { lsi: rule(draft, 'calcium', 'lsi_most') }),
     options: { rules: ['calcium', 'carbonate_and_calcium', 'final_salt'] },
   }
   if (firstPart(draft, spec)) secondPart(draft, spec, 'plan.retest.calcium_second')
@@ -64,15 +65,11 @@ function clearTarget(draft: Draft, wanted: number): number | undefined {
     unmet(draft, 'calcium_hardness', chosen)
     return undefined
   }
-  if (most === undefined) return wanted
-  const amount = largest(draft, chosen, chosen.need, (after) => {
-    const lsi = numberIn(after, 'step_lsi')
-    return lsi !== undefined && lsi <= most
-  })
+  const amount = largest(draft, chosen, chosen.need, { lsi: most })
   if (amount >= chosen.need * (1 - 1e-9)) return wanted
   const now = numberOf(draft, 'calcium_hardness') ?? 0
   const reached = now + ((wanted - now) * amount) / chosen.need
-  const why = problem('plan_index_first', [], { lsi: most, wanted, reached })
+  const why = problem('plan_index_first', [], { lsi: most ?? 0, wanted, reached })
   unmet(draft, 'calcium_hardness', why)
   if (judge(draft, 'calcium_hardness', reached) !== 'low') {
     leftOut(draft, 'calcium_hardness', why)

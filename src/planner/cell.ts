@@ -7,22 +7,22 @@ import type { Say } from './step'
 /** The cell goes on again last, where a step had it off: with all that it needs in order. */
 export function cellOn(draft: Draft): void {
   if (!draft.hasCell || !draft.cellOff || draft.refused.has('cell')) return
-  if (holds(draft, 'cell_on') && !draft.secondSaltReading) {
-    retest(draft, ['salt'], 'plan.retest.salt_second', ['cell_on'])
-    draft.secondSaltReading = true
-  }
   const against = holds(draft, 'cell_on') ? reasons(draft) : []
   if (against.length > 0) {
     unmet(draft, 'cell', problem('plan_cell_stays_off', [], { reasons: against.map(({ key }) => key) }))
     draft.cellReasons.push(...against)
     return
   }
+  if (holds(draft, 'cell_on') && !draft.secondSaltReading) {
+    retest(draft, ['salt'], 'plan.retest.salt_second', ['cell_on'])
+    draft.secondSaltReading = true
+  }
   const hours = numberOf(draft, 'generator_hours')
   draft.cellRuns = true
   draft.steps.push({
     kind: 'cell',
     says: hours === undefined ? say('plan.step.cell_on') : say('plan.step.cell_on_hours', { hours }),
-    how: [],
+    how: [say('plan.how.cell_on')],
     cautions: [],
     pump: 'on',
     cell: 'on',
@@ -30,13 +30,18 @@ export function cellOn(draft: Draft): void {
     wait: 0,
     retest: [],
     rules: holding(draft, 'cell_on'),
-    notices: hours !== undefined && hours > DAY ? ['over_a_day:generator_hours'] : [],
+    notices: [
+      ...NEEDED.filter((name) => numberOf(draft, name) === undefined).map((name) => `missing:${name}`),
+      ...(hours !== undefined && hours > DAY ? ['over_a_day:generator_hours'] : []),
+    ],
     water: draft.column,
     ...lsiNow(draft),
   })
 }
 
 const DAY = 24
+/** What the cell needs; where it is not known, it has to be looked at before the cell goes on. */
+const NEEDED = ['salt', 'pump_flow', 'minimum_cell_flow_used', 'temperature', 'ph', 'lsi']
 
 /** What speaks against switching the cell on in this water. */
 function reasons(draft: Draft): readonly Say[] {

@@ -1,6 +1,6 @@
 import { isProblem, problem } from '../words/problem'
-import { chlorineWanted } from './chlorineWanted'
-import { choose } from './choose'
+import { chlorineWanted, mostChlorine } from './chlorineWanted'
+import { type Chosen, choose } from './choose'
 import { mixing } from './clock'
 import { dose } from './dose'
 import { bandOf, type Draft, holds, numberOf, rule, say, testError, unmet, usable, verdict } from './draft'
@@ -48,7 +48,7 @@ export function addChlorine(draft: Draft, wanted: number, rules: readonly string
     }
     const isLarge = large !== undefined && goal - now > large
     const least = bandOf(draft, 'free_chlorine')?.low ?? 0
-    const done = dose(draft, chosen, chosen.need, {
+    const done = dose(draft, chosen, Math.max(chosen.need, leastDose(draft, chosen, goal, now)), {
       wait: Math.max(
         mixing(draft, true),
         holds(draft, 'acid_and_chlorine') ? (rule(draft, 'acid_and_chlorine', 'wait_hours') ?? 0) : 0,
@@ -68,6 +68,12 @@ export function addChlorine(draft: Draft, wanted: number, rules: readonly string
     if (done) draft.sinceChlorine = 0
     if (!done || goal === wanted) return
   }
+}
+
+/** The least that can be measured, where that does not take chlorine too high. */
+function leastDose(draft: Draft, chosen: Chosen, goal: number, now: number): number {
+  const step = draft.rules.measurable[chosen.unit][0]?.[1] ?? 0
+  return chosen.need > 0 && now + ((goal - now) * step) / chosen.need <= mostChlorine(draft) ? step : 0
 }
 
 /** The wanted chlorine against the stabilizer: said where it is over the aim. */

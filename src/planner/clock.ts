@@ -33,12 +33,19 @@ export function pass(draft: Draft, hours: number): void {
   const days = Math.floor(draft.sinceChlorine / DAY)
   const demand = numberOf(draft, 'chlorine_demand')
   if (demand === undefined) {
-    if (days > 0) moveTo(draft, { free_chlorine: undefined, total_chlorine: undefined })
+    if (days > 0) loseChlorine(draft)
     return
   }
   const used = (demand * hours) / DAY
   if (days > 0 && carryByHand(draft, days, used)) draft.sinceChlorine -= days * DAY
   else moveTo(draft, foretell(draft, { step_chlorine_used: Math.min(free, used) }))
+}
+
+/** After a day without the cell nobody knows what is left: it is tested each day, and put back by hand. */
+function loseChlorine(draft: Draft): void {
+  moveTo(draft, { free_chlorine: undefined, total_chlorine: undefined })
+  draft.chlorineLost = true
+  draft.complete = false
 }
 
 /** What was used, put back by hand on each day of a wait; false where it cannot or need not be. */

@@ -17,23 +17,12 @@ import {
   problemIn,
   rule,
   say,
-  testError,
   unmet,
-  usable,
   verdict,
 } from './draft'
 import { leftOut } from './judge'
+import { isOver, LIMITED, type Limited, limitOf } from './limits'
 import type { Say } from './step'
-
-const LIMITED = ['salt', 'cyanuric_acid', 'calcium_hardness', 'total_alkalinity', 'tds'] as const
-type Limited = (typeof LIMITED)[number]
-
-interface Limit {
-  /** over this by more than the test's error it is too much */
-  readonly over: number
-  /** where dilution takes it */
-  readonly most: number
-}
 
 /** Hours for draining and filling a round where the flows are not known. Common practice, no source. */
 const ROUND = 24
@@ -51,8 +40,8 @@ export function dilute(draft: Draft): void {
   const governing = LIMITED.filter((name) => most[`most_${name}`] !== undefined)
   if (governing.length === 0) return
   const lost = new Set<string>()
-  let rounds = 0
-  for (; rounds < MOST_ROUNDS; rounds++) {
+  const before = draft.steps.length
+  for (let number = 1; number <= MOST_ROUNDS; number++) {
     const answers = look(draft, most)
     const share = numberIn(answers, 'drain_fraction')
     if (share === undefined) {
@@ -60,67 +49,16 @@ export function dilute(draft: Draft): void {
       break
     }
     if (share <= LEAST_SHARE) break
-    const left = round(draft, most, share, governing, rounds + 1)
+    const left = round(draft, most, share, governing, number)
     for (const name of left) lost.add(name)
     if (governing.some((name) => lost.has(name))) break
   }
-  if (rounds === 0) return
+  if (draft.steps.length === before) return
   for (const name of governing)
     verdict(draft, name, 'step', say('plan.verdict.over', { quantity: name, most: Number(most[`most_${name}`]) }))
   for (const name of lost) draft.unusable.set(name, 'drain')
   if (lost.size > 0) draft.complete = false
   retest(draft, lost.size > 0 ? [...lost] : governing, 'plan.retest.after_filling', ['drain'])
-}
-
-function limitOf(draft: Draft, name: Limited): Limit | undefined {
-  const given = numberOf(draft, `most_${name}`)
-  if (given !== undefined) {
-    const least = leastLimit(draft, name)
-    if (given < least) unmet(draft, `most_${name}`, problem('plan_limit_under_target', [], { most: given, least }))
-    return given < least ? undefined : { over: given, most: given }
-  }
-  if (name === 'salt') {
-    const top = numberOf(draft, 'cell_salt_high')
-    return top === undefined ? undefined : { over: top, most: Math.max(0, top - testError(draft, 'salt')) }
-  }
-  const closes = rule(draft, 'stabilizer_ratio', 'stabilizer_most')
-  if (name !== 'cyanuric_acid' || closes === undefined) return undefined
-  return { over: closes, most: Math.min(numberOf(draft, 'target_cyanuric_acid') ?? closes, closes) }
-}
-
-/** A limit under what the plan is to dose up to cannot be kept. */
-function leastLimit(draft: Draft, name: Limited): number {
-  const salt = numberOf(draft, 'target_salt_used') ?? 0
-  if (name === 'tds') return salt === 0 ? 0 : salt + OTHER_SOLIDS
-  return name === 'salt' ? salt : (numberOf(draft, `target_${name}`) ?? 0)
-}
-
-/** What is dissolved beside salt in a balanced water, mg/L. Common practice, no source. */
-const OTHER_SOLIDS = 500
-
-function isOver(draft: Draft, name: Limited, limit: Limit | undefined): boolean {
-  const reading = readingOf(draft, name)
-  if (limit === undefined || reading === undefined || reading <= limit.over) return false
-  return reading > limit.over + testError(draft, name) || !holds(draft, 'test_again')
-}
-
-/** What lies over its limit by no more than the error of its test. */
-export function doubtfullyOver(draft: Draft): readonly string[] {
-  if (!holds(draft, 'test_again')) return []
-  return LIMITED.filter((name) => {
-    const limit = limitOf(draft, name)
-    const reading = readingOf(draft, name)
-    return (
-      limit !== undefined &&
-      reading !== undefined &&
-      reading > limit.over + testError(draft, name) / 2 &&
-      !isOver(draft, name, limit)
-    )
-  })
-}
-
-function readingOf(draft: Draft, name: Limited): number | undefined {
-  return usable(draft, name === 'tds' ? 'tds_used' : name)
 }
 
 /** The share of one round: no more than may go at once, and on vinyl never under the least depth in the shallow end. */
@@ -143,9 +81,15 @@ function round(
   governing: readonly Limited[],
   number: number,
 ): readonly string[] {
-  const share = roundShare(draft, wanted)
+  const pool = numberOf(draft, 'volume') ?? 0
+  // whole litres, and the water is foretold with what they are
+  const volume = Math.floor(pool * roundShare(draft, wanted) * 1000) / 1000
+  const share = pool > 0 ? volume / pool : 0
   if (share <= 0) {
-    for (const name of governing) unmet(draft, name, problem('plan_too_shallow'))
+    for (const name of governing) {
+      leftOut(draft, name, problem('plan_too_shallow'))
+      unmet(draft, name, problem('plan_too_shallow'))
+    }
     return governing
   }
   const answers = look(draft, { ...most, drain_fraction: share })
@@ -163,21 +107,21 @@ function round(
   draft.cellRuns = false
   draft.cellOff = true
   draft.secondSaltReading = false
-  const volume = (numberOf(draft, 'volume') ?? 0) * share
   const hours = (numberIn(answers, 'drain_time') ?? ROUND / 2) + (numberIn(answers, 'fill_time') ?? ROUND / 2)
   const waits = Math.ceil(hours) + mixing(draft, false)
   const depth = numberIn(answers, 'drain_depth')
   draft.steps.push({
     kind: 'dilute',
     says: say(depth === undefined ? 'plan.step.dilute' : 'plan.step.dilute_depth', {
-      amount: Number(volume.toFixed(3)),
+      amount: volume,
+      unit: 'm³',
       percent: Number((100 * share).toFixed(1)),
       round: number,
       governs: governing,
       ...(depth === undefined ? {} : { centimetres: Math.round(100 * depth) }),
     }),
     product: 'water',
-    amount: { value: Number(volume.toFixed(3)), unit: 'm³' },
+    amount: { value: volume, unit: 'm³' },
     how: [say('plan.how.drain')],
     cautions: drainCautions(draft, chlorine),
     pump: 'off',

@@ -17,21 +17,23 @@ export interface DoseOptions {
   readonly cautions?: readonly Say[]
   /** a pause ends with the wait, where the cell ran */
   readonly cell?: 'off' | 'pause'
-  /** the amount is as it is, and not rounded down again */
-  readonly exact?: true
+  /** readings that have to be foretold after it; where they cannot be, nothing goes in */
+  readonly needs?: readonly string[]
 }
 
 /**
  * Puts one dose into the plan: so much of a product, rounded down, and the water foretold with the rounded amount. Answers false,
- * and adds no step, where that little cannot be measured.
+ * and adds no dose, where that little cannot be measured or the water after it cannot be foretold.
  */
 export function dose(draft: Draft, chosen: Chosen, amount: number, options: DoseOptions): boolean {
   const rounded = amountOf(draft, chosen, amount)
   if (rounded.value <= 0) return false
   const { product } = chosen.item
   roomToday(draft, product)
+  const after = foretell(draft, inputsOf(chosen, rounded.value))
+  if (options.needs?.some((name) => after[name] === undefined)) return false
   const at = draft.hour
-  moveTo(draft, foretell(draft, inputsOf(chosen, rounded.value)))
+  moveTo(draft, after)
   if (options.cell === 'off' || (options.cell === 'pause' && !draft.cellRuns)) {
     draft.cellOff = true
     draft.cellRuns = false

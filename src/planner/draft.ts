@@ -12,8 +12,10 @@ export interface Draft {
   readonly bench: Bench
   readonly rules: PlanRules
   readonly shelf: Shelf
-  /** the readings as taken; the chlorine target follows the stabilizer in here */
-  readonly measured: Column
+  /** the readings as they were taken */
+  readonly taken: Column
+  /** the water as it was last tested; the chlorine target follows the stabilizer in here */
+  measured: Column
   column: Column
   answers: Answers
   /** hours since the start */
@@ -35,6 +37,8 @@ export interface Draft {
   cellRuns: boolean
   /** a step had the cell switched off */
   cellOff: boolean
+  /** the chlorine is not known any more: time went by, and the demand is not known */
+  chlorineLost: boolean
   /** hours that went by without the cell since chlorine last went in */
   sinceChlorine: number
   /** salt was read, or will be, by two methods since it last changed */

@@ -1,9 +1,11 @@
 import { problem } from '../words/problem'
+import { lsiNow } from './amounts'
 import { addChlorine, fallTo } from './chlorine'
 import { chlorineWanted } from './chlorineWanted'
 import { wait } from './clock'
 import { retest } from './dose'
 import { type Draft, holds, moveTo, numberOf, say, testError, unmet, usable, verdict } from './draft'
+import { judge } from './judge'
 import { saltTarget } from './salt'
 import type { Plan, Swim } from './step'
 
@@ -15,7 +17,8 @@ export function lastChlorine(draft: Draft): void {
   if (wanted === undefined || free === undefined) return
   const high = fallTo(draft)
   if (high !== undefined) fall(draft, free, high)
-  else if (free < wanted - testError(draft, 'free_chlorine')) addChlorine(draft, wanted, ['daily_chlorine'])
+  else if (free < wanted && judge(draft, 'free_chlorine', wanted) !== 'well')
+    addChlorine(draft, wanted, ['daily_chlorine'])
 }
 
 /** Lets chlorine that is over its target be used up; where the demand is not known, a test says when it has been. */
@@ -46,6 +49,11 @@ export function lastTest(draft: Draft): void {
   const readings = new Set(
     draft.steps.flatMap((step) => (step.kind === 'dose' || step.kind === 'dilute' ? step.retest : [])),
   )
+  if (draft.chlorineLost) {
+    readings.add('free_chlorine')
+    verdict(draft, 'free_chlorine', 'test_again', say('plan.verdict.chlorine_lost', { names: ['chlorine_demand'] }))
+    if (holds(draft, 'daily_chlorine')) retest(draft, ['free_chlorine'], 'plan.retest.each_day', ['daily_chlorine'])
+  }
   if (readings.size > 0) retest(draft, [...readings], 'plan.retest.last', ['swim_again'])
 }
 
@@ -54,6 +62,9 @@ export function finished(draft: Draft, swim: Swim): Plan {
   for (const [quantity, target] of targetsOf(draft)) {
     const end = numberOf(draft, quantity)
     if (end !== undefined && Math.abs(end - target) <= testError(draft, quantity)) continue
+    if (quantity === 'free_chlorine' && end !== undefined && end > target) {
+      unmet(draft, quantity, problem('plan_least_first', [], { target, end }))
+    }
     unmet(draft, quantity, problem('plan_not_met', [], { quantity, target, ...(end === undefined ? {} : { end }) }))
   }
   if (draft.column.has('phosphate') && holds(draft, 'phosphate')) {
@@ -66,6 +77,7 @@ export function finished(draft: Draft, swim: Swim): Plan {
     verdicts: draft.verdicts,
     unmet: draft.unmet,
     end: draft.column,
+    ...lsiNow(draft),
     complete: draft.complete,
     swim,
     ...(known.length > 0 && known.length === costs.length ? { cost: known.reduce((sum, cost) => sum + cost, 0) } : {}),
@@ -76,7 +88,7 @@ function targetsOf(draft: Draft): readonly (readonly [quantity: string, target: 
   const wanted: readonly (readonly [string, number | undefined])[] = [
     ['ph', numberOf(draft, 'target_ph')],
     ['total_alkalinity', numberOf(draft, 'target_total_alkalinity')],
-    ['free_chlorine', numberOf(draft, 'target_free_chlorine') === undefined ? undefined : chlorineWanted(draft)],
+    ['free_chlorine', numberOf(draft, 'target_free_chlorine')],
     ['calcium_hardness', numberOf(draft, 'target_calcium_hardness')],
     ['cyanuric_acid', numberOf(draft, 'target_cyanuric_acid')],
     ['borate', numberOf(draft, 'target_borate')],

@@ -7,10 +7,15 @@ export type Call = 'low' | 'high' | 'well' | 'doubtful' | 'unknown'
 
 /**
  * A reading against its target and the range of the pool. Within the test's error of the target it is well, unless it lies
- * outside the range by no more than that error. Without a target the range alone speaks. A target outside the range widens it.
+ * outside the range: then it is doubtful as it was read, and on its side where it is foretold, which no test's error blurs.
+ * Without a target the range alone speaks. A target outside the range widens it.
  */
-export function judge(draft: Draft, quantity: string, target: number | undefined): Call {
-  const reading = usable(draft, quantity)
+export function judge(
+  draft: Draft,
+  quantity: string,
+  target: number | undefined,
+  reading: number | undefined = usable(draft, quantity),
+): Call {
   if (reading === undefined) return 'unknown'
   const error = testError(draft, quantity)
   const band = bandOf(draft, quantity)
@@ -20,8 +25,9 @@ export function judge(draft: Draft, quantity: string, target: number | undefined
   const high = Math.max(band?.high ?? Number.POSITIVE_INFINITY, (target ?? Number.NEGATIVE_INFINITY) + error / 2)
   if (reading >= low && reading <= high) return 'well'
   const off = reading < low ? low - reading : reading - high
-  if (off > error) return reading < low ? 'low' : 'high'
-  return holds(draft, 'test_again') && off > 0 ? 'doubtful' : 'well'
+  const side = reading < low ? 'low' : 'high'
+  if (target === undefined || off > error || draft.taken.get(quantity) !== reading) return side
+  return holds(draft, 'test_again') ? 'doubtful' : 'well'
 }
 
 /** Says that nothing is needed, or that nothing can be done for want of a target. */

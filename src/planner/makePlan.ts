@@ -60,6 +60,7 @@ export function makePlan(bench: Bench, request: PlanRequest): Plan {
   balance(draft)
   cellOn(draft)
   restOfStabilizer?.()
+  draft.measured = draft.column
   settle(draft)
   lastTest(draft)
   return finished(draft, draft.unusable.size > 0 ? maySwim(draft) : swim)
@@ -107,6 +108,7 @@ function start(bench: Bench, { column, shelf = [], rules = RULES, censored = new
     bench,
     rules,
     shelf,
+    taken: water,
     measured: water,
     column: water,
     answers: answersTo(bench, water),
@@ -121,6 +123,7 @@ function start(bench: Bench, { column, shelf = [], rules = RULES, censored = new
     hasCell: hasCell(column),
     cellRuns: false,
     cellOff: false,
+    chlorineLost: false,
     sinceChlorine: 0,
     secondSaltReading: ['cell_salt_reading', 'chloride', 'conductivity'].filter((name) => column.has(name)).length > 0,
     finalSalt: undefined,

@@ -79,6 +79,8 @@ export interface Plan {
   readonly unmet: readonly Unmet[]
   /** the water at the end: as measured where nothing was done */
   readonly end: Column
+  /** the Langelier index of that water */
+  readonly lsi?: number
   /** false where a gate or a missing reading leaves something undecided until a new test */
   readonly complete: boolean
   readonly swim: Swim

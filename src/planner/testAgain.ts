@@ -1,8 +1,8 @@
 import { chlorineWanted } from './chlorineWanted'
-import { doubtfullyOver } from './dilution'
 import { retest } from './dose'
 import { type Draft, numberOf, say, verdict } from './draft'
 import { judge } from './judge'
+import { doubtfullyOver } from './limits'
 import { saltTarget } from './salt'
 
 /** Where the error of a test alone could turn what the plan says of a reading, that test comes first, again. */

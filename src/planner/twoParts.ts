@@ -1,5 +1,5 @@
 import { isProblem } from '../words/problem'
-import { choose } from './choose'
+import { type Chosen, choose } from './choose'
 import { type DoseOptions, dose, retest } from './dose'
 import { type Draft, holds, numberOf } from './draft'
 import { firstShare, leftOut, type Targets, volumeShare } from './judge'
@@ -16,6 +16,8 @@ export interface TwoParts {
   readonly options: Pick<DoseOptions, 'rules' | 'how' | 'cautions' | 'cell'>
   /** the most that goes in at once, as a rise of the quantity */
   readonly mostAtOnce?: number
+  /** how much of an amount the water still takes as it stands then */
+  readonly clear?: (chosen: Chosen, amount: number) => number
   /** whole packs first, where the size of a pack is known */
   readonly wholePacks?: boolean
 }
@@ -44,6 +46,7 @@ export function secondPart(draft: Draft, spec: TwoParts, key: string): void {
   const chosen = choose(draft, spec.role, spec.targets)
   if (isProblem(chosen)) return
   retest(draft, [spec.quantity], key, [spec.rule, 'low_volume'])
+  draft.measured = draft.column
   inDays(draft, spec, chosen.need, chosen.need, 2)
 }
 
@@ -57,8 +60,9 @@ function inDays(draft: Draft, spec: TwoParts, amount: number, need: number, part
   for (let i = 0; i < doses; i++) {
     const chosen = choose(draft, spec.role, spec.targets)
     if (isProblem(chosen)) break
+    const once = Math.min(amount / doses, chosen.need)
     done =
-      dose(draft, chosen, Math.min(amount / doses, chosen.need), {
+      dose(draft, chosen, spec.clear?.(chosen, once) ?? once, {
         ...spec.options,
         ...(part === undefined ? {} : { part }),
         wait: spec.wait,

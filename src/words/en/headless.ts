@@ -12,6 +12,7 @@ export const headless = {
   'problem.usage_set': '“{found}” sets nothing. Write --set NAME=VALUE, for instance --set volume=56.8.',
   'problem.usage_choice': '--{flag} takes {accepted}, not “{found}”.',
   'problem.usage_worksheet': 'There is no worksheet “{found}”. There are {accepted}.',
+  'problem.usage_plan_alone': 'The plan is asked for alone: --worksheet plan.',
   'problem.usage_quantity': 'There is no quantity “{found}”.',
   'problem.given_twice': '“{name}” is given twice. Give it once, on the command line or as a column.',
   'problem.input_empty': 'The input has no header: its first line must hold quantity names.',

@@ -42,6 +42,7 @@ export const planWords = {
     'Only if the new test reads the same: once, pool closed, doors and fans open indoors, part of the water renewed.',
   'plan.how.by_label': 'Amount and way as its label says.',
   'plan.how.cell_again': 'The cell goes on again after the hour.',
+  'plan.how.cell_on': 'Only with flow through the cell, and the water warm enough for it.',
   'plan.how.sample':
     'Take the bottle elbow deep, full and closed, out of the sun, within two hours; note the pool’s own temperature.',
 
@@ -98,6 +99,8 @@ export const planWords = {
     'Test {readings} again. If combined chlorine did not fall, renew water; do not repeat the dose.',
   'plan.retest.chlorine_falls': 'Test the free chlorine each day until it has fallen to its target.',
   'plan.retest.test_error': 'Test {readings} again first: the error of the test alone could turn what this plan says.',
+  'plan.retest.each_day':
+    'Until the cell makes chlorine, test the free chlorine each day and put back by hand what is missing.',
   'plan.retest.last': 'Test {readings} again.',
 
   'plan.verdict.at_target': 'Nothing to add: {reading} is within the test’s error of the target, {target}.',
@@ -114,7 +117,9 @@ export const planWords = {
   'plan.verdict.kept_out': 'Left out by the rule “{rule}”.',
   'plan.verdict.test_error': '{reading} is so near the end of the range that the test’s error could turn it.',
   'plan.verdict.falls': 'Over the target, {target}: it falls by itself.',
-  'plan.verdict.salt_high': 'No salt to buy: there is more than the target, {target}.',
+  'plan.verdict.chlorine_lost': 'What the waits leave of it is not known without the daily demand.',
+  'plan.verdict.salt_high':
+    'No salt to buy: there is more than the target, {target}. Only dilution takes it down, where a most is given.',
   'plan.verdict.calcium_high':
     'No calcium to buy: there is more than the target, {target}. Only dilution takes it down.',
   'plan.verdict.stabilizer_high':
@@ -158,6 +163,8 @@ export const planWords = {
   'problem.plan_still_dissolving': '{path}: the last stabilizer still dissolves.',
   'problem.plan_cell_stays_off': '{path}: the cell stays off.',
   'problem.plan_falls': '{path}: free chlorine, {free}, has to fall to {wanted} first; the demand is not known.',
+  'problem.plan_least_first':
+    '{path}: the target, {target}, is too little for the code or for this much stabilizer; the plan holds {end}.',
   'problem.plan_not_met': '{path}: the target, {target}, is not met at the end.',
   'problem.plan_limit_under_target': '{path}: the most, {most}, lies under what the plan doses up to, {least}.',
 } as const
