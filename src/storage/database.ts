@@ -1,12 +1,12 @@
-import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb'
-import { type Problem, problem } from '../words/problem'
-import { type Schema, STORES } from './records'
+import { type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb'
+import { isProblem, type Problem, problem } from '../words/problem'
+import type { Schema } from './records'
 import { storageProblem } from './storageProblem'
 
 export type Database = IDBPDatabase<Schema>
-type Writing = IDBPTransaction<Schema, typeof STORES, 'readwrite'>
+type Names = readonly StoreNames<Schema>[]
 
-const VERSION = 1
+const VERSION = 2
 
 /** The database; a problem when the browser has none to give, or another tab holds an older version of it open. */
 export function openDatabase(name: string): Promise<Database | Problem> {
@@ -18,10 +18,17 @@ export function openDatabase(name: string): Promise<Database | Problem> {
       given = true
     }
     const opening = openDB<Schema>(name, VERSION, {
-      upgrade(database) {
-        database.createObjectStore('notebooks', { keyPath: 'id' })
-        database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
-        database.createObjectStore('snapshots', { keyPath: ['notebook', 'seq'] })
+      upgrade(database, from) {
+        if (from < 1) {
+          database.createObjectStore('notebooks', { keyPath: 'id' })
+          database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
+          database.createObjectStore('snapshots', { keyPath: ['notebook', 'seq'] })
+        }
+        if (from < 2) {
+          database.createObjectStore('imports', { keyPath: 'id' })
+          database.createObjectStore('import_columns', { keyPath: 'id' })
+          database.createObjectStore('mappings', { keyPath: 'name' })
+        }
       },
       blocked: () => give(problem('storage_held')),
       // a newer version of the page waits: let go, so that it is not held up; what this tab writes next is refused
@@ -41,18 +48,34 @@ function notOpened(error: unknown): Problem {
  * Work in one transaction that is on the disk when this resolves: `durability: 'strict'`, because an acknowledged
  * relaxed write can be lost with the tab. Nothing is written when the work throws or answers with a problem.
  */
-export async function strictly<T>(database: Database, work: (writing: Writing) => Promise<T>): Promise<T | Problem> {
-  let writing: Writing | undefined
+export async function strictly<T, const S extends Names>(
+  database: Database,
+  stores: S,
+  work: (writing: IDBPTransaction<Schema, S, 'readwrite'>) => Promise<T>,
+): Promise<T | Problem> {
+  let writing: IDBPTransaction<Schema, S, 'readwrite'> | undefined
   try {
-    writing = database.transaction(STORES, 'readwrite', { durability: 'strict' })
+    writing = database.transaction(stores, 'readwrite', { durability: 'strict' })
     const done = writing.done
     // a refused request rejects before `done` is awaited
     done.catch(() => undefined)
     const result = await work(writing)
-    await done
+    if (isProblem(result)) undo(writing)
+    else await done
     return result
   } catch (error) {
-    return storageProblem(writing?.error ?? error)
+    const why = storageProblem(writing?.error ?? error)
+    if (writing) undo(writing)
+    return why
+  }
+}
+
+/** A transaction that is left alone commits what was asked of it, also where the rest of its work could not be asked. */
+function undo(writing: { abort(): void }): void {
+  try {
+    writing.abort()
+  } catch {
+    // It was over already: nothing of it is left, or nothing was asked of it.
   }
 }
 

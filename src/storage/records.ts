@@ -28,10 +28,36 @@ export interface Snapshot {
   readonly text: string
 }
 
+/** What the list shows of a lab file that was kept. */
+export interface StoredImport {
+  readonly id: string
+  /** milliseconds since 1970 */
+  readonly kept: number
+  readonly head: unknown
+}
+
+/** Its samples as columns, written once. */
+export interface StoredColumns {
+  readonly id: string
+  readonly body: unknown
+}
+
+/** How one laboratory's files are read, under a name: the text of a mapping file. */
+export interface KeptMapping {
+  readonly name: string
+  readonly kept: number
+  readonly text: string
+}
+
 export interface Schema extends DBSchema {
   notebooks: { key: string; value: Entry }
   log: { key: [string, number]; value: LogRecord }
   snapshots: { key: [string, number]; value: Snapshot }
+  imports: { key: string; value: StoredImport }
+  import_columns: { key: string; value: StoredColumns }
+  mappings: { key: string; value: KeptMapping }
 }
 
+/** of notebooks, and of lab files */
 export const STORES = ['notebooks', 'log', 'snapshots'] as const
+export const LAB_STORES = ['imports', 'import_columns', 'mappings'] as const

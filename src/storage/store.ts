@@ -92,7 +92,7 @@ function storeOn(database: Database, now: () => number): Store {
     const text = toFile(notebook)
     const readAgain = fromFile(text, id)
     if (Array.isArray(readAgain)) return readAgain[0]
-    const refused = await strictly(database, async (writing) => {
+    const refused = await strictly(database, STORES, async (writing) => {
       const notebooks = writing.objectStore('notebooks')
       if ((await notebooks.getKey(id)) !== undefined)
         return problem('notebook_stored_already', [], { name: notebook.name })
@@ -110,7 +110,7 @@ function storeOn(database: Database, now: () => number): Store {
     const next = follow(from.notebook, edits)
     if (isProblem(next)) return next
     const head = from.head + next.edits.length
-    const refused = await strictly(database, async (writing) => {
+    const refused = await strictly(database, STORES, async (writing) => {
       const entry = await writing.objectStore('notebooks').get(id)
       if (entry === undefined) return problem('notebook_not_stored')
       if (entry.head !== from.head) return problem('written_elsewhere')
@@ -158,7 +158,7 @@ function storeOn(database: Database, now: () => number): Store {
 
   async function remove(id: string): Promise<undefined | Problem> {
     held.delete(id)
-    return strictly(database, async (writing) => {
+    return strictly(database, STORES, async (writing) => {
       await Promise.all([
         writing.objectStore('notebooks').delete(id),
         writing.objectStore('log').delete(keysOf(id)),
