@@ -53,7 +53,8 @@ function carryByHand(draft: Draft, days: number, used: number): boolean {
   const free = usable(draft, 'free_chlorine')
   const wanted = chlorineWanted(draft)
   if (free === undefined || wanted === undefined || !holds(draft, 'daily_chlorine') || draft.noChlorine) return false
-  const rise = wanted - free + used
+  const small = draft.metals ? rule(draft, 'metals', 'chlorine_step') : undefined
+  const rise = Math.min(wanted - free + used, days * (small ?? Number.POSITIVE_INFINITY))
   if (rise <= 0) return false
   const chosen = choose(draft, 'chlorine', { target_free_chlorine: free + rise / days })
   if (isProblem(chosen) || keptOut(draft, chosen.item.product) || !fitsToday(draft, chosen.item.product)) return false

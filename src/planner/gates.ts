@@ -12,7 +12,8 @@ import { neutralize } from './neutralize'
 export function passGates(draft: Draft): boolean {
   if (!circulates(draft)) return false
   otherSanitizer(draft)
-  for (const name of draft.censored) stopReading(draft, [name], 'censored_reading', 'plan.retest.censored')
+  if (holds(draft, 'censored_reading'))
+    for (const name of draft.censored) stopReading(draft, [name], 'censored_reading', 'plan.retest.censored')
   oldBottle(draft)
   bleachedTest(draft)
   highChlorine(draft)
