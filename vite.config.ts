@@ -31,7 +31,9 @@ const headless: UserConfig = {
     ssr: true,
     outDir: 'dist/headless',
     target: 'node20',
-    rollupOptions: { input: { evaluate: resolve('src/headless/evaluate.ts'), intake: resolve('src/headless/intake.ts') } },
+    rollupOptions: {
+      input: { evaluate: resolve('src/headless/evaluate.ts'), intake: resolve('src/headless/intake.ts') },
+    },
   },
   ssr: { noExternal: true },
 }
@@ -42,7 +44,13 @@ export default defineConfig(({ mode }) => ({
     projects: [
       {
         plugins: [lezer()],
-        test: { name: 'core', environment: 'node', include: ['test/**/*.test.ts'], exclude: ['test/browser/**'] },
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/browser/**'],
+          setupFiles: ['test/allWords.ts'],
+        },
       },
       {
         plugins: [lezer()],

@@ -1,3 +1,4 @@
+import './allWords'
 import { createReadStream } from 'node:fs'
 import { Batch, type Given } from '../engine/batch'
 import { hasValue, type Outcome } from '../engine/outcome'

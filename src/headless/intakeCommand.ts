@@ -1,3 +1,4 @@
+import './allWords'
 import { createReadStream } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import type { Readable } from 'node:stream'

@@ -1,6 +1,9 @@
-import { sentence } from '../words/say'
+import { problemsIntake } from '../words/en/problems-intake'
+import { addWords, sentence } from '../words/say'
 import { quoted } from './contractCsv'
 import type { RowOutcome } from './outcome'
+
+addWords(problemsIntake)
 
 /** First line of the file of refused rows. */
 export const REFUSED_HEADER = 'row,column,found,why,cells\n'

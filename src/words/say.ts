@@ -1,10 +1,16 @@
-import { en } from './en/catalogue'
+import type { en } from './en/catalogue'
+import { start } from './en/start'
 import type { Fact, Problem } from './problem'
 
 /** A key of the catalogue. Keys that are built from a name (a quantity, a code) are plain strings. */
 export type Key = keyof typeof en
 
-const words: Readonly<Record<string, string>> = en
+const words: Record<string, string> = { ...start }
+
+/** Brings a part of the catalogue that is not there from the start: a page's own, once it is opened. */
+export function addWords(part: Readonly<Record<string, string>>): void {
+  Object.assign(words, part)
+}
 
 /**
  * The text for a key, with `{name}` places filled from `facts`. A place `{count|one|many}` takes the second

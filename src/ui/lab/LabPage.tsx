@@ -2,8 +2,9 @@ import { createComputed, createMemo, createResource, createSignal, on, onCleanup
 import { createIntakeClient, type Progress } from '../../intake/connect'
 import { knownQuantities } from '../../intake/known'
 import type { Answers, ColumnAnswer } from '../../intake/understanding'
+import { problemsIntake } from '../../words/en/problems-intake'
 import { isProblem, type Problem } from '../../words/problem'
-import { say } from '../../words/say'
+import { addWords, say } from '../../words/say'
 import { FileButton } from '../notebooks/FileButton'
 import { Problems } from '../notebooks/Problems'
 import { announce } from '../shell/announce'
@@ -17,6 +18,8 @@ import { Refused } from './Refused'
 import { readLab } from './readLab'
 import { Samples } from './Samples'
 import { type Censored, type Chosen, scenariosFrom } from './scenariosFrom'
+
+addWords(problemsIntake)
 
 /** A lab file: how it was understood, what it leaves open, its samples; the chosen ones become scenarios. */
 export function LabPage() {

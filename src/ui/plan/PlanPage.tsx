@@ -1,7 +1,10 @@
 import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
 import type { Plan, Step } from '../../planner/step'
-import { say, sentence } from '../../words/say'
+import { pagePlan } from '../../words/en/page-plan'
+import { planWords } from '../../words/en/plan'
+import { planRules } from '../../words/en/plan-rules'
+import { addWords, say, sentence } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
@@ -9,6 +12,8 @@ import { columnOf } from './columnOf'
 import { createPlan } from './createPlan'
 import { amountWords, planSentence, type Reader } from './planSentence'
 import { StepView } from './StepView'
+
+addWords({ ...pagePlan, ...planWords, ...planRules })
 
 /** The step plan of one scenario: may people swim, what was found, what to do and when, what is left open. */
 export function PlanPage() {

@@ -1,9 +1,12 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js'
 import { LOCKED } from '../../functions/registry'
-import { say } from '../../words/say'
+import { functions } from '../../words/en/functions'
+import { addWords, say } from '../../words/say'
 import { usePlace } from '../shell/place'
 import { FunctionEntry } from './FunctionEntry'
 import { matches } from './matches'
+
+addWords(functions)
 
 /** Every locked function, searchable: the same registry that the engine computes with. */
 export function FunctionsPage() {
