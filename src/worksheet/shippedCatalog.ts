@@ -1,5 +1,4 @@
 import { LOCKED } from '../functions/registry'
-import { sentence } from '../words/say'
 import { buildCatalog, isCatalog } from './buildCatalog'
 import type { Catalog } from './catalog'
 import { SHIPPED } from './shipped'
@@ -13,7 +12,7 @@ let built: Catalog | null = null
 export function shippedCatalog(): Catalog {
   if (built) return built
   const catalog = buildCatalog(SHIPPED, LOCKED)
-  if (!isCatalog(catalog)) throw new RangeError(catalog.map(sentence).join('\n'))
+  if (!isCatalog(catalog)) throw new RangeError(catalog.map((problem) => JSON.stringify(problem)).join('\n'))
   built = catalog
   return catalog
 }

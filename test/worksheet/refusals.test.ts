@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest'
 import { Batch } from '../../src/engine/batch'
 import { hasValue } from '../../src/engine/outcome'
 import { LOCKED } from '../../src/functions/registry'
-import { sentence } from '../../src/words/say'
+import { hasWords, sentence } from '../../src/words/say'
 import { buildCatalog, isCatalog } from '../../src/worksheet/buildCatalog'
 import type { Definition } from '../../src/worksheet/definition'
+import { REASONS } from '../../src/worksheet/refusalProblem'
+import { SHIPPED } from '../../src/worksheet/shipped'
 import { computed, definition, input, own } from './definitions'
 
 const sheet = (more: object, whole: Partial<Definition> = {}) =>
@@ -20,6 +22,17 @@ function sum(given: Record<string, number>, more: object, whole: Partial<Definit
 }
 
 const over = { problem: 'b is over 5, says "the maker" \\', when: 'b > 5' }
+
+test('every reason of the shipped worksheets is known, and the catalogue has a sentence for each', () => {
+  const refusals = SHIPPED.flatMap(({ definition }) => [
+    ...(definition.refuses ?? []),
+    ...definition.groups.flatMap(({ rows }) =>
+      rows.flatMap((row) => (typeof row === 'string' || !('refuses' in row) ? [] : (row.refuses ?? []))),
+    ),
+  ])
+  expect(new Set(refusals.map(({ problem }) => problem))).toEqual(REASONS)
+  expect([...REASONS].filter((reason) => !hasWords(`problem.${reason.replace(':', '.')}`))).toEqual([])
+})
 
 describe('a row that refuses', () => {
   test('has no value but the reason, in the definition’s own words or the catalogue’s', () => {
