@@ -200,6 +200,8 @@ function leavesValues(edit: SimpleEdit): boolean {
     case 'change_notebook':
     case 'set_unit':
     case 'computed_with':
+    case 'put_product':
+    case 'remove_product':
       return true
     case 'change_scenario':
       return edit.set.sample === undefined

@@ -2,7 +2,7 @@ import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
 import { putWorksheet, removeWorksheet } from './applyWorksheet'
-import type { ChangeNotebook, Edit, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
+import type { ChangeNotebook, Edit, PutProduct, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
 import { held } from './held'
 import { LIMITS } from './limits'
 import { cellKey, type Notebook } from './notebook'
@@ -54,6 +54,10 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
       return changeNotebook(notebook, edit)
     case 'set_unit':
       return setUnit(notebook, edit.quantity, edit.unit)
+    case 'put_product':
+      return putProduct(notebook, edit)
+    case 'remove_product':
+      return removeProduct(notebook, edit.product)
     case 'put_worksheet':
       return putWorksheet(notebook, edit)
     case 'remove_worksheet':
@@ -97,6 +101,22 @@ function removeSample(notebook: Notebook, edit: RemoveSample): SimplyApplied | P
     return problem('sample_in_use', [], { name: before.name, scenarios: tied.map((scenario) => scenario.name) })
   const samples = withoutEntry(notebook.samples, edit.sample)
   return { notebook: { ...notebook, samples }, inverse: { type: 'put_sample', sample: before }, history: 'step' }
+}
+
+function putProduct(notebook: Notebook, { product }: PutProduct): SimplyApplied | Problem {
+  const before = own(notebook.shelf, product.id)
+  if (before === undefined && Object.keys(notebook.shelf).length >= LIMITS.products)
+    return problem('too_many_products', [], { most: LIMITS.products })
+  const inverse: SimpleEdit =
+    before === undefined ? { type: 'remove_product', product: product.id } : { type: 'put_product', product: before }
+  return { notebook: { ...notebook, shelf: withEntry(notebook.shelf, product.id, product) }, inverse, history: 'step' }
+}
+
+function removeProduct(notebook: Notebook, id: string): SimplyApplied | Problem {
+  const before = own(notebook.shelf, id)
+  if (before === undefined) return problem('product_gone')
+  const shelf = withoutEntry(notebook.shelf, id)
+  return { notebook: { ...notebook, shelf }, inverse: { type: 'put_product', product: before }, history: 'step' }
 }
 
 function changeNotebook(notebook: Notebook, edit: ChangeNotebook): SimplyApplied | Problem {

@@ -21,6 +21,7 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
     scenarios: { [id]: { id, name: baseline, note: '', order: generateKeyBetween(null, null), sample: null } },
     samples: {},
     cells: {},
+    shelf: {},
     worksheets: {},
     computedWith: {},
   }

@@ -1,4 +1,4 @@
-import type { Cell, Profile, Sample, Scenario } from './notebook'
+import type { Cell, Product, Profile, Sample, Scenario } from './notebook'
 
 /** One change of one thing. Edits name ids, never positions. */
 export type SimpleEdit =
@@ -20,6 +20,8 @@ export type SimpleEdit =
     }
   /** unit null: back to the profile's */
   | { readonly type: 'set_unit'; readonly quantity: string; readonly unit: string | null }
+  | { readonly type: 'put_product'; readonly product: Product }
+  | { readonly type: 'remove_product'; readonly product: string }
   /** one that is there is replaced in its place; a new one stands before the worksheet `before`, else last */
   | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown; readonly before?: string }
   | { readonly type: 'remove_worksheet'; readonly id: string }
@@ -40,4 +42,5 @@ export type ChangeScenario = Of<'change_scenario'>
 export type PutSample = Of<'put_sample'>
 export type RemoveSample = Of<'remove_sample'>
 export type ChangeNotebook = Of<'change_notebook'>
+export type PutProduct = Of<'put_product'>
 export type PutWorksheet = Of<'put_worksheet'>

@@ -7,6 +7,7 @@ import {
   nameSchema,
   noteSchema,
   orderSchema,
+  productSchema,
   profileSchema,
   quantitySchema,
   sampleSchema,
@@ -50,6 +51,8 @@ const simple = [
     }),
   }),
   z.strictObject({ type: z.literal('set_unit'), quantity: quantitySchema, unit: z.nullable(unitSchema) }),
+  z.strictObject({ type: z.literal('put_product'), product: productSchema }),
+  z.strictObject({ type: z.literal('remove_product'), product: idSchema }),
   z.strictObject({
     type: z.literal('put_worksheet'),
     id: quantitySchema,

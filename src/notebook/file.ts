@@ -23,6 +23,7 @@ export function toFile(notebook: Notebook): string {
     scenarios,
     samples: sorted(notebook.samples),
     cells: sorted(notebook.cells),
+    shelf: sorted(notebook.shelf),
     worksheets,
     computedWith: sorted(notebook.computedWith),
   }

@@ -12,6 +12,7 @@ export const LIMITS = {
   samples: 5_000,
   cells: 200_000,
   worksheets: 100,
+  products: 200,
   /** readings of one sample, and units or versions of one notebook */
   entries: 2_000,
   /** edits in one step */

@@ -39,6 +39,20 @@ export interface Scenario {
 
 export type Profile = 'metric' | 'us'
 
+/** A product on hand, by its label; what it is used for decides where a plan may choose it. */
+export interface Product {
+  readonly id: string
+  readonly role: string
+  readonly product: string
+  readonly strength?: number
+  /** what the strength counts: mass_percent, trade_percent ... */
+  readonly basis?: string
+  /** size of a pack in kg, or in L for a liquid */
+  readonly pack?: number
+  /** price of a pack, in whatever money */
+  readonly price?: number
+}
+
 /** One document, one pool. It changes only by edits. */
 export interface Notebook {
   readonly format: 'basinbook-notebook'
@@ -53,6 +67,8 @@ export interface Notebook {
   readonly samples: Readonly<Record<string, Sample>>
   /** by `cellKey(scenario, quantity)` */
   readonly cells: Readonly<Record<string, Cell>>
+  /** products on hand, by id */
+  readonly shelf: Readonly<Record<string, Product>>
   /** worksheet definitions of the reader's own, by id, in the order they were added */
   readonly worksheets: Readonly<Record<string, unknown>>
   /** function and worksheet versions that it was last computed with */

@@ -3,7 +3,7 @@ import * as z from 'zod/mini'
 import { QUANTITY_NAME } from '../worksheet/quantityName'
 import { isReservedKey, jsonFault } from '../worksheet/readJson'
 import { LIMITS } from './limits'
-import type { Cell, Notebook, Reading, Sample, Scenario } from './notebook'
+import type { Cell, Notebook, Product, Reading, Sample, Scenario } from './notebook'
 
 /** Compiled checks would need `eval`, which the page's Content-Security-Policy forbids. */
 z.config({ jitless: true })
@@ -57,6 +57,18 @@ export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({
   sample: z.nullable(idSchema),
 })
 
+const amount = z.number().check(z.positive(), z.maximum(1e9))
+
+export const productSchema: z.ZodMiniType<Product> = z.strictObject({
+  id: idSchema,
+  role: quantitySchema,
+  product: quantitySchema,
+  strength: z.exactOptional(amount),
+  basis: z.exactOptional(written(/^[A-Za-z][A-Za-z_]{0,63}$/)),
+  pack: z.exactOptional(amount),
+  price: z.exactOptional(z.number().check(z.minimum(0), z.maximum(1e9))),
+})
+
 /** The shape of a notebook; that its parts fit together is asked of `soundness`. */
 export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   format: z.literal('basinbook-notebook'),
@@ -69,6 +81,7 @@ export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   scenarios: record(idSchema, scenarioSchema, LIMITS.scenarios),
   samples: record(idSchema, sampleSchema, LIMITS.samples),
   cells: record(written(/^[A-Za-z0-9_-]{1,64}\/[a-z][a-z0-9_]{0,63}$/), cellSchema, LIMITS.cells),
+  shelf: record(idSchema, productSchema, LIMITS.products),
   worksheets: record(quantitySchema, worksheetSchema, LIMITS.worksheets),
   computedWith: versionsSchema,
 })

@@ -117,6 +117,13 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
       ...(before === undefined ? {} : { before }),
     })),
   fc.constantFrom('mine', 'yours', 'ours').map((id) => () => ({ type: 'remove_worksheet', id })),
+  fc
+    .tuple(fc.constantFrom('acid', 'salt'), fc.option(fc.double({ min: 0.5, max: 40, noNaN: true })))
+    .map(([id, price]) => () => ({
+      type: 'put_product',
+      product: { id, role: id, product: 'salt', ...(price === null ? {} : { price }) },
+    })),
+  fc.constantFrom('acid', 'salt').map((product) => () => ({ type: 'remove_product', product })),
 ]
 
 const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)

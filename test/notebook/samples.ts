@@ -18,6 +18,7 @@ export const EMPTY: Notebook = {
   samples: {},
   cells: {},
   worksheets: {},
+  shelf: {},
   computedWith: {},
 }
 

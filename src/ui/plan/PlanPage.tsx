@@ -1,5 +1,6 @@
 import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
+import type { ShelfProduct } from '../../planner/shelf'
 import type { Plan, Step } from '../../planner/step'
 import { pagePlan } from '../../words/en/page-plan'
 import { planWords } from '../../words/en/plan'
@@ -10,7 +11,8 @@ import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
 import { columnOf } from './columnOf'
 import { createPlan } from './createPlan'
-import { amountWords, planSentence, type Reader } from './planSentence'
+import { amountWords, money, planSentence, type Reader } from './planSentence'
+import { Shelf } from './Shelf'
 import { StepView } from './StepView'
 
 addWords({ ...pagePlan, ...planWords, ...planRules })
@@ -24,7 +26,8 @@ export function PlanPage() {
     return wanted !== null && book.scenarios().includes(wanted) ? wanted : book.baseline()
   })
   const column = createMemo(() => columnOf(book, scenario()))
-  const planned = createPlan(column)
+  const shelf = createMemo(() => Object.values(book.notebook().shelf).map(({ id: _, ...item }) => item as ShelfProduct))
+  const planned = createPlan(column, shelf)
   const plan = (): Plan | null => {
     const now = planned()
     return typeof now === 'string' ? null : now
@@ -57,6 +60,7 @@ export function PlanPage() {
           {say('page.print')}
         </button>
       </div>
+      <Shelf />
       <Switch>
         <Match when={planned() === 'making'}>
           <p class="quiet">{say('page.plan.making')}</p>
@@ -123,6 +127,9 @@ function Planned(props: { plan: Plan; reader: Reader }) {
       <Verdicts title={say('page.plan.alone')} verdicts={alone()} name={name} words={words} />
       <Verdicts title={say('page.plan.spared')} verdicts={spared()} name={name} words={words} />
       <Verdicts title={say('page.plan.left_out')} verdicts={leftOut()} name={name} words={words} />
+      <Show when={props.plan.cost !== undefined}>
+        <p>{say('page.plan.cost_sum', { cost: money(props.plan.cost ?? 0) })}</p>
+      </Show>
       <p class="quiet">
         {say('page.plan.holds_for', {
           volume: amountWords(Number(props.plan.end.get('volume') ?? 0), 'm³', props.reader.profile),

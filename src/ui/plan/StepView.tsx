@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js'
 import type { Step } from '../../planner/step'
 import { say } from '../../words/say'
-import { planSentence, quantityWords, type Reader } from './planSentence'
+import { money, planSentence, productWords, quantityWords, type Reader } from './planSentence'
 
 /** What is foretold after a step, in the order of a test bench. */
 const FORETOLD = ['ph', 'total_alkalinity', 'calcium_hardness', 'cyanuric_acid', 'salt', 'free_chlorine'] as const
@@ -33,6 +33,24 @@ export function StepView(props: { step: Step; number: number; reader: Reader }) 
         <For each={props.step.how}>{(how) => <p>{sentence(how)}</p>}</For>
         <Show when={state().length > 0}>
           <p class="quiet">{state().join(' ')}</p>
+        </Show>
+        <Show when={props.step.cost}>
+          {(cost) => {
+            const next = () => cost().runnerUp
+            return (
+              <p class="quiet">
+                <Show when={next()} fallback={say('page.plan.cost', { cost: money(cost().cost) })}>
+                  {(other) =>
+                    say('page.plan.cost_next', {
+                      cost: money(cost().cost),
+                      product: productWords(other().product),
+                      other: money(other().cost),
+                    })
+                  }
+                </Show>
+              </p>
+            )
+          }}
         </Show>
         <Show when={wait()}>{(text) => <p>{text()}</p>}</Show>
         <Show when={props.step.kind === 'dose' || props.step.kind === 'dilute'}>

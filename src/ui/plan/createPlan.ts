@@ -1,5 +1,6 @@
 import { type Accessor, createEffect, createSignal, onCleanup } from 'solid-js'
 import type { Column } from '../../planner/bench'
+import type { Shelf } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
 import type { PlanAsked, PlanMade } from './planWorker'
 
@@ -10,7 +11,7 @@ export type Planned = Plan | 'making' | 'none'
 const REST = 250
 
 /** The plan for a water, made in a worker and made again when the water changes. The last one stands until then. */
-export function createPlan(column: Accessor<Column>): Accessor<Planned> {
+export function createPlan(column: Accessor<Column>, shelf: Accessor<Shelf>): Accessor<Planned> {
   const [planned, setPlanned] = createSignal<Planned>('making')
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
   let asked = 0
@@ -20,10 +21,10 @@ export function createPlan(column: Accessor<Column>): Accessor<Planned> {
   worker.onerror = () => setPlanned('none')
 
   createEffect(() => {
-    const water = column()
+    const [water, onHand] = [column(), shelf()]
     const timer = setTimeout(() => {
       asked += 1
-      worker.postMessage({ id: asked, column: water } satisfies PlanAsked)
+      worker.postMessage({ id: asked, column: water, shelf: onHand } satisfies PlanAsked)
     }, REST)
     onCleanup(() => clearTimeout(timer))
   })

@@ -103,3 +103,8 @@ export function amountWords(value: number, unit: Amount['unit'], profile: Profil
 function rounded(value: number): string {
   return Number(value.toPrecision(3)).toLocaleString('en', { maximumFractionDigits: 2 }).replace('-', '−')
 }
+
+/** A price as a figure; in which money is the reader's to know. */
+export function money(value: number): string {
+  return value.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })
+}

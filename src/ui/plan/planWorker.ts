@@ -1,6 +1,7 @@
 import { Batch } from '../../engine/batch'
 import type { Bench, Column } from '../../planner/bench'
 import { makePlan } from '../../planner/makePlan'
+import type { Shelf } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
 import { shippedCatalog } from '../../worksheet/shippedCatalog'
 
@@ -8,6 +9,7 @@ import { shippedCatalog } from '../../worksheet/shippedCatalog'
 export interface PlanAsked {
   readonly id: number
   readonly column: Column
+  readonly shelf: Shelf
 }
 export interface PlanMade {
   readonly id: number
@@ -33,7 +35,7 @@ const bench: Bench = {
 addEventListener('message', ({ data }: MessageEvent<PlanAsked>) => {
   let plan: Plan | null = null
   try {
-    plan = makePlan(bench, { column: data.column })
+    plan = makePlan(bench, { column: data.column, shelf: data.shelf })
   } catch (error) {
     // The page says that there is no plan; what went wrong is for whoever looks at the console.
     console.error(error)

@@ -16,6 +16,8 @@ export function touched(edit: Edit, scenarios: readonly string[]): readonly stri
     case 'change_notebook':
     case 'set_unit':
     case 'computed_with':
+    case 'put_product':
+    case 'remove_product':
       return []
     case 'together': {
       const parts = edit.edits.map((part) => touched(part, scenarios))

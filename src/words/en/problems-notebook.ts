@@ -24,6 +24,8 @@ export const problemsNotebook = {
   'problem.worksheet_id': 'The definition says another id than “{id}”.',
   'problem.too_many_edits': 'More than {most} changes at once; make them in parts.',
   'problem.too_many_scenarios': 'A notebook holds at most {most} scenarios; remove some, or begin another notebook.',
+  'problem.too_many_products': 'The shelf is full: it holds {most} products.',
+  'problem.product_gone': 'This product is not on the shelf any more.',
   'problem.too_many_samples': 'A notebook holds at most {most} samples; remove some, or begin another notebook.',
   'problem.too_many_cells': 'A notebook holds at most {most} entries; remove some, or begin another notebook.',
   'problem.too_many_worksheets': 'A notebook holds at most {most} worksheets of its own; remove one first.',
