@@ -32,6 +32,8 @@ export function planSentence(reader: Reader, { key, facts }: Say): string {
     else if (name === 'rule' && hasWords(`rule.${fact}`)) words[name] = say(`rule.${fact}`)
     else if (name === 'sanitizer') words[name] = say(`choice.sanitizer.${fact}`)
     else if (typeof fact !== 'number') continue
+    else if (name === 'centimetres')
+      words[name] = reader.profile === 'us' ? `${Math.floor(fact / 2.54)} in` : `${fact} cm`
     else if (unit && AMOUNTS.has(name)) words[name] = amountWords(fact, unit, reader.profile)
     else if (quantity && TARGETS.has(name)) words[name] = quantityWords(reader, quantity, fact)
     else if (!COUNTS.has(name)) words[name] = rounded(fact)

@@ -12,7 +12,7 @@ export const planWords = {
   'plan.step.sequestrant': 'Add a sequestrant by its own label, for {readings}.',
   'plan.step.dilute': 'Drain {amount}, {percent} % of the water, and fill up again (round {round}).',
   'plan.step.dilute_depth':
-    'Let the level down by {centimetres} cm ({amount}, {percent} % of the water) and fill up again (round {round}).',
+    'Let the level down by {centimetres} ({amount}, {percent} % of the water) and fill up again (round {round}).',
   'plan.step.aerate': 'Let air into the water for {hours} hours: returns up, fountains and jets on, cover off.',
   'plan.step.carbonate_settles': 'Wait {hours} hours, so that bicarbonate or soda ash and calcium do not meet.',
   'plan.step.let_fall': 'Add no chlorine for {hours} hours and let it fall.',
