@@ -40,8 +40,9 @@ export function addChlorine(draft: Draft, wanted: number, rules: readonly string
       unmet(draft, 'free_chlorine', chosen)
       return
     }
-    if (keptOut(draft, chosen.item.product)) {
-      const kept = problem('plan_kept_out', [], { rule: 'fresh_plaster' })
+    const id = keptOut(draft, chosen, chosen.need)
+    if (id !== undefined) {
+      const kept = problem('plan_kept_out', [], { rule: id })
       leftOut(draft, 'free_chlorine', kept)
       unmet(draft, 'free_chlorine', kept)
       return

@@ -57,7 +57,12 @@ function carryByHand(draft: Draft, days: number, used: number): boolean {
   const rise = Math.min(wanted - free + used, days * (small ?? Number.POSITIVE_INFINITY))
   if (rise <= 0) return false
   const chosen = choose(draft, 'chlorine', { target_free_chlorine: free + rise / days })
-  if (isProblem(chosen) || keptOut(draft, chosen.item.product) || !fitsToday(draft, chosen.item.product)) return false
+  if (
+    isProblem(chosen) ||
+    keptOut(draft, chosen, chosen.need * days) !== undefined ||
+    !fitsToday(draft, chosen.item.product)
+  )
+    return false
   const each = amountOf(draft, chosen, chosen.need)
   if (each.value === 0) return false
   const total = inPacks(Number((each.value * days).toFixed(6)), chosen.unit, chosen.item.pack)

@@ -1,0 +1,138 @@
+import { describe, expect, test } from 'vitest'
+import type { Plan } from '../../src/planner/step'
+import { POOL, plan, type Values } from './bench'
+
+const FILL: Values = {
+  fill_ph: 7.7,
+  fill_temperature: 14,
+  fill_total_alkalinity: 90,
+  fill_calcium_hardness: 110,
+  fill_salt: 0,
+  fill_cyanuric_acid: 0,
+}
+const doses = (made: Plan, product: string) => made.steps.filter((s) => s.kind === 'dose' && s.product === product)
+
+/** The share of the water that is new after all rounds: 1 - product of what each leaves. */
+function renewed(made: Plan): number {
+  const rounds = made.steps.filter(({ kind }) => kind === 'dilute')
+  return 1 - rounds.reduce((left, { amount }) => left * (1 - (amount?.value ?? 0) / 56.8), 1)
+}
+
+describe('over-salted water', () => {
+  test('goes to the top of the window less the test’s error', () => {
+    const made = plan({ ...POOL, salt: 5200, ...FILL })
+    // by hand: (5200 - 3200) / 5200 = 38.5 %
+    expect(renewed(made)).toBeGreaterThan(0.384)
+    expect(renewed(made)).toBeLessThan(0.392)
+    expect(made.verdicts.find(({ quantity }) => quantity === 'salt')?.verdict).toBe('step')
+  })
+
+  test('is not drained where the fill water is saltier than the limit, and the plan says so', () => {
+    const made = plan({ ...POOL, salt: 5200, ...FILL, fill_salt: 3600 })
+    expect(made.steps.some(({ kind }) => kind === 'dilute')).toBe(false)
+    expect(made.unmet.find(({ quantity }) => quantity === 'salt')?.problem.code).toBe('unreachable')
+  })
+
+  test('after filling with water that was not tested, nothing rests on what is not known', () => {
+    const made = plan({ ...POOL, salt: 5200, fill_salt: 0 })
+    expect(made.complete).toBe(false)
+    expect(made.end.has('ph')).toBe(false)
+    expect(made.steps.some(({ kind }) => kind === 'cell')).toBe(false)
+    expect(made.verdicts.find(({ quantity }) => quantity === 'ph')?.verdict).toBe('test_again')
+  })
+})
+
+test('a limit under the target is named, and the water is not drained for it', () => {
+  const made = plan({ ...POOL, most_salt: 2000, ...FILL })
+  expect(made.steps).toEqual([])
+  expect(made.unmet.map(({ quantity }) => quantity)).toEqual(['most_salt'])
+})
+
+test('a cell that alone says low gets a test, not salt', () => {
+  const made = plan({ ...POOL, salt: undefined, cell_salt_reading: 2100 })
+  expect(doses(made, 'salt')).toEqual([])
+  expect(made.steps[0]?.says.key).toBe('plan.retest.salt_alarm')
+})
+
+test('a spa gets no stabilizer, whatever the target', () => {
+  const made = plan({ ...POOL, water_body: 'spa', cyanuric_acid: 0, target_cyanuric_acid: 30 })
+  expect(doses(made, 'cyanuric_acid')).toEqual([])
+  expect(made.verdicts.find(({ quantity }) => quantity === 'cyanuric_acid')?.verdict).toBe('do_not_buy')
+})
+
+test('a vinyl wall has no calcium to lose', () => {
+  const made = plan({ ...POOL, calcium_hardness: 170, target_calcium_hardness: undefined })
+  expect(doses(made, 'calcium_chloride')).toEqual([])
+  expect(made.verdicts.find(({ quantity }) => quantity === 'calcium_hardness')?.verdict).toBe('do_not_buy')
+})
+
+test('a target that is missing is named, and nothing is dosed for it', () => {
+  const made = plan({ ...POOL, ph: 8.2, target_ph: undefined })
+  expect(doses(made, 'hydrochloric_acid')).toEqual([])
+  expect(made.verdicts.find(({ quantity }) => quantity === 'ph')?.reason).toMatchObject({
+    key: 'plan.verdict.no_target_high',
+    facts: { names: ['target_ph'] },
+  })
+})
+
+test('a product without a strength is named, and not dosed', () => {
+  const made = plan({ ...POOL, ph: 7.9, acid_strength: undefined })
+  expect(doses(made, 'hydrochloric_acid')).toEqual([])
+  expect(made.unmet.find(({ quantity }) => quantity === 'ph')?.problem.facts.names).toEqual(['acid_strength'])
+})
+
+test('stabilizer that was not tested stops what is computed with it', () => {
+  const made = plan({ ...POOL, ph: 7.9, cyanuric_acid: undefined, target_cyanuric_acid: undefined })
+  expect(doses(made, 'hydrochloric_acid')).toEqual([])
+  expect(made.unmet.find(({ quantity }) => quantity === 'ph')?.problem.facts.names).toEqual(['cyanuric_acid'])
+})
+
+test('alone, a salt reading and a volume are enough for salt', () => {
+  const made = plan({ volume: 56.8, volume_low: 56.8, volume_high: 56.8, salt: 1000, target_salt: 3200 })
+  const [one, two] = doses(made, 'salt')
+  // by hand: 2200 mg/L x 56.8 m³ = 124.96 kg
+  expect((one?.amount?.value ?? 0) + (two?.amount?.value ?? 0)).toBeCloseTo(124.96, 0)
+  expect(made.end.get('salt')).toBeCloseTo(3200, -2)
+})
+
+describe('products on hand', () => {
+  const pool = { ...POOL, ph: 7.9 }
+  const muriatic = {
+    role: 'acid',
+    product: 'hydrochloric_acid',
+    strength: 31.45,
+    basis: 'mass_percent',
+    pack: 3.785,
+  } as const
+  const dry = { role: 'acid', product: 'sodium_bisulfate', strength: 93.2, basis: 'mass_percent', pack: 2.5 } as const
+
+  test('the cheapest for this need is taken, and the runner-up named', () => {
+    const made = plan(pool, {
+      shelf: [
+        { ...dry, price: 12 },
+        { ...muriatic, price: 8 },
+      ],
+    })
+    const [step] = doses(made, 'hydrochloric_acid')
+    expect(step?.cost?.cost).toBeCloseTo((8 * (step?.amount?.value ?? 0)) / 3.785, 6)
+    expect(step?.cost?.runnerUp?.product).toBe('sodium_bisulfate')
+    expect(step?.cost?.runnerUp?.cost).toBeGreaterThan(step?.cost?.cost ?? Number.POSITIVE_INFINITY)
+    expect(made.cost).toBeCloseTo(step?.cost?.cost ?? 0, 9)
+  })
+
+  test('the price decides, not the order', () => {
+    const made = plan(pool, {
+      shelf: [
+        { ...muriatic, price: 80 },
+        { ...dry, price: 2 },
+      ],
+    })
+    expect(doses(made, 'sodium_bisulfate')).toHaveLength(1)
+  })
+
+  test('without every price there is no cost, and the first is taken', () => {
+    const made = plan(pool, { shelf: [muriatic, { ...dry, price: 2 }] })
+    expect(doses(made, 'hydrochloric_acid')[0]?.cost).toBeUndefined()
+    expect(made.cost).toBeUndefined()
+  })
+})
