@@ -6,6 +6,7 @@ import { wait } from './clock'
 import { retest } from './dose'
 import { type Draft, holds, moveTo, numberOf, say, testError, unmet, usable, verdict } from './draft'
 import { judge } from './judge'
+import { risenOver } from './limits'
 import { saltTarget } from './salt'
 import type { Plan, Swim } from './step'
 
@@ -66,6 +67,10 @@ export function finished(draft: Draft, swim: Swim): Plan {
       unmet(draft, quantity, problem('plan_least_first', [], { target, end }))
     }
     unmet(draft, quantity, problem('plan_not_met', [], { quantity, target, ...(end === undefined ? {} : { end }) }))
+  }
+  for (const quantity of draft.steps.length > 0 ? risenOver(draft) : []) {
+    unmet(draft, quantity, problem('plan_risen_over', [], { quantity, end: numberOf(draft, quantity) ?? 0 }))
+    draft.complete = false
   }
   if (draft.column.has('phosphate') && holds(draft, 'phosphate')) {
     verdict(draft, 'phosphate', 'do_not_buy', say('plan.verdict.phosphate'))

@@ -27,8 +27,12 @@ export function judge(
   const off = reading < low ? low - reading : reading - high
   const side = reading < low ? 'low' : 'high'
   if (target === undefined || off > error || draft.taken.get(quantity) !== reading) return side
-  return holds(draft, 'test_again') ? 'doubtful' : 'well'
+  // too much of what cannot be taken out calls for no step within the error of its target
+  return holds(draft, 'test_again') && (side === 'low' || TAKEN_DOWN.has(quantity)) ? 'doubtful' : 'well'
 }
+
+/** What a step can take down without new water. */
+const TAKEN_DOWN = new Set(['ph', 'total_alkalinity', 'free_chlorine'])
 
 /** Says that nothing is needed, or that nothing can be done for want of a target. */
 export function nothingToAdd(draft: Draft, quantity: string, target: number | undefined, call: Call): void {

@@ -59,6 +59,15 @@ export function doubtfullyOver(draft: Draft): readonly string[] {
   })
 }
 
+/** What the steps themselves have brought over its limit: acid, calcium chloride and chlorine by hand all leave salt. */
+export function risenOver(draft: Draft): readonly Limited[] {
+  return LIMITED.filter((name) => {
+    const limit = limitOf(draft, name)
+    const reading = readingOf(draft, name)
+    return limit !== undefined && reading !== undefined && reading > limit.over + testError(draft, name) / 2
+  })
+}
+
 function readingOf(draft: Draft, name: Limited): number | undefined {
   return usable(draft, name === 'tds' ? 'tds_used' : name)
 }

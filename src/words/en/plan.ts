@@ -165,6 +165,8 @@ export const planWords = {
   'problem.plan_falls': '{path}: free chlorine, {free}, has to fall to {wanted} first; the demand is not known.',
   'problem.plan_least_first':
     '{path}: the target, {target}, is too little for the code or for this much stabilizer; the plan holds {end}.',
+  'problem.plan_risen_over':
+    '{path}: the steps bring it to {end}, over its most; test again at the end, and renew water then.',
   'problem.plan_not_met': '{path}: the target, {target}, is not met at the end.',
   'problem.plan_limit_under_target': '{path}: the most, {most}, lies under what the plan doses up to, {least}.',
 } as const
