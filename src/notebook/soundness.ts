@@ -21,7 +21,12 @@ export function unsound(notebook: Notebook, path: Problem['path']): Problem[] {
 }
 
 function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
-  const records = { scenarios: notebook.scenarios, samples: notebook.samples, shelf: notebook.shelf, worksheets: notebook.worksheets }
+  const records = {
+    scenarios: notebook.scenarios,
+    samples: notebook.samples,
+    shelf: notebook.shelf,
+    worksheets: notebook.worksheets,
+  }
   return Object.entries(records).flatMap(([record, things]) =>
     Object.entries(things)
       .filter(([id, thing]) => !(typeof thing === 'object' && thing !== null && 'id' in thing && thing.id === id))
