@@ -26,7 +26,8 @@ export function inputsOf({ item, unit, answers }: Chosen, amount: number): StepI
 /** The strength of what is sold pure only: bicarbonate, soda ash. */
 const PURE = 100
 
+/** The index of the water as it stands; not known where cyanuric acid is not, which counts as none elsewhere only. */
 export function lsiNow(draft: Draft): { readonly lsi?: number } {
-  const lsi = numberIn(draft.answers, 'lsi')
+  const lsi = numberIn(draft.answers, 'step_lsi')
   return lsi === undefined ? {} : { lsi }
 }

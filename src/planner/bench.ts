@@ -51,7 +51,7 @@ export const DILUTED: Readonly<Record<Foretold | 'tds' | 'total_chlorine', strin
 export const READ: readonly (readonly string[])[] = [
   ['volume', 'volume_low', 'volume_high', 'turnover_time'],
   ['salt_used', 'salt_disagreement', 'target_salt_used', 'combined_chlorine', 'breakpoint_free_chlorine'],
-  ['lsi', 'tds_used'],
+  ['tds_used'],
   ['ph_against_air'],
   ['free_chlorine_for_target_hocl'],
   ['step_lsi', ...Object.values(FORETOLD)],

@@ -1,7 +1,7 @@
 import { problem } from '../words/problem'
 import { lsiNow } from './amounts'
 import { retest } from './dose'
-import { choiceOf, type Draft, holding, holds, numberIn, numberOf, rule, say, truthIn, unmet } from './draft'
+import { choiceOf, type Draft, holding, holds, numberOf, rule, say, truthIn, unmet } from './draft'
 import type { Say } from './step'
 
 /** The cell goes on again last, where a step had it off: with all that it needs in order. */
@@ -31,7 +31,7 @@ export function cellOn(draft: Draft): void {
     retest: [],
     rules: holding(draft, 'cell_on'),
     notices: [
-      ...NEEDED.filter((name) => numberOf(draft, name) === undefined).map((name) => `missing:${name}`),
+      ...NEEDED.filter(([, from]) => numberOf(draft, from) === undefined).map(([name]) => `missing:${name}`),
       ...(hours !== undefined && hours > DAY ? ['over_a_day:generator_hours'] : []),
     ],
     water: draft.column,
@@ -41,7 +41,14 @@ export function cellOn(draft: Draft): void {
 
 const DAY = 24
 /** What the cell needs; where it is not known, it has to be looked at before the cell goes on. */
-const NEEDED = ['salt', 'pump_flow', 'minimum_cell_flow_used', 'temperature', 'ph', 'lsi']
+const NEEDED = [
+  ['salt', 'salt'],
+  ['pump_flow', 'pump_flow'],
+  ['minimum_cell_flow', 'minimum_cell_flow_used'],
+  ['temperature', 'temperature'],
+  ['ph', 'ph'],
+  ['lsi', 'step_lsi'],
+] as const
 
 /** What speaks against switching the cell on in this water. */
 function reasons(draft: Draft): readonly Say[] {
@@ -52,7 +59,7 @@ function reasons(draft: Draft): readonly Say[] {
   const cold = numberOf(draft, 'cell_cold_limit') ?? rule(draft, 'cell_on', 'cold')
   const temperature = numberOf(draft, 'temperature')
   const ph = numberOf(draft, 'ph')
-  const lsi = numberIn(draft.answers, 'lsi')
+  const { lsi } = lsiNow(draft)
   const flow = numberOf(draft, 'pump_flow')
   const least = numberOf(draft, 'minimum_cell_flow_used')
   const against = (is: boolean, key: string, facts: Say['facts'] = {}) =>

@@ -1,7 +1,7 @@
 import { isFreshPlaster } from './cautions'
 import { wait } from './clock'
 import { gate, retest } from './dose'
-import { choiceOf, type Draft, holds, numberOf, rule, say } from './draft'
+import { choiceOf, type Draft, holds, moveTo, numberOf, rule, say } from './draft'
 import { TABLETS } from './keptOut'
 import { neutralize } from './neutralize'
 
@@ -12,8 +12,7 @@ import { neutralize } from './neutralize'
 export function passGates(draft: Draft): boolean {
   if (!circulates(draft)) return false
   otherSanitizer(draft)
-  if (holds(draft, 'censored_reading'))
-    for (const name of draft.censored) stopReading(draft, [name], 'censored_reading', 'plan.retest.censored')
+  limitsOnly(draft)
   oldBottle(draft)
   bleachedTest(draft)
   highChlorine(draft)
@@ -54,6 +53,23 @@ function otherSanitizer(draft: Draft): void {
   if (draft.hasCell || CHLORINE_TARGETS.some((name) => draft.column.has(name))) {
     gate(draft, 'plan.gate.other_sanitizer', ['other_sanitizer'], { sanitizer })
   }
+}
+
+/** Readings that amounts are computed with. */
+const COMPUTED_WITH = new Set([
+  ...['ph', 'temperature', 'free_chlorine', 'total_chlorine', 'total_alkalinity'],
+  ...['calcium_hardness', 'cyanuric_acid', 'borate', 'salt'],
+])
+
+/** More than, or less than, what the test can tell: nothing is computed with it. */
+function limitsOnly(draft: Draft): void {
+  if (!holds(draft, 'censored_reading')) return
+  const names = [...draft.censored].filter((name) => COMPUTED_WITH.has(name))
+  for (const name of names) {
+    moveTo(draft, { [name]: undefined })
+    stopReading(draft, [name], 'censored_reading', 'plan.retest.censored')
+  }
+  draft.measured = draft.column
 }
 
 /** Chlorine leaves the bottle, and carbon dioxide with it. */

@@ -81,10 +81,10 @@ const CASES: readonly Case[] = [
   {
     id: 'censored_reading',
     says: 'a stabilizer of more than 100 is diluted and read again, never computed with',
-    pool: { cyanuric_acid: 100, ...FILL },
+    pool: { cyanuric_acid: 100, ph: 7.9, ...FILL },
     censored: new Set(['cyanuric_acid']),
-    read: (made) => [verdictOf(made, 'cyanuric_acid'), made.steps[0]?.says.key],
-    kept: ['test_again', 'plan.retest.censored'],
+    read: (made) => [verdictOf(made, 'cyanuric_acid'), made.steps[0]?.says.key, made.end.has('cyanuric_acid')],
+    kept: ['test_again', 'plan.retest.censored', false],
   },
   {
     id: 'old_bottle',
