@@ -1,6 +1,6 @@
 import { resolve } from 'node:path'
 import { lezer } from '@lezer/generator/rollup'
-import type { Plugin, UserConfig } from 'vite'
+import { type Plugin, runnerImport, type UserConfig } from 'vite'
 import solid from 'vite-plugin-solid'
 import { defineConfig } from 'vitest/config'
 
@@ -18,8 +18,25 @@ function contentSecurityPolicy(): Plugin {
   }
 }
 
+/** A module `*.build.ts` is run now, and what it exports by default is all that goes into the page: plain data. */
+function builtData(): Plugin {
+  return {
+    name: 'built-data',
+    async load(id) {
+      if (!id.endsWith('.build.ts')) return null
+      const { module, dependencies } = await runnerImport<{ default: unknown }>(id, {
+        configFile: false,
+        plugins: [lezer()],
+        logLevel: 'warn',
+      })
+      for (const file of dependencies) this.addWatchFile(resolve(file))
+      return `export default ${JSON.stringify(module.default)}`
+    },
+  }
+}
+
 const app: UserConfig = {
-  plugins: [lezer(), solid(), contentSecurityPolicy()],
+  plugins: [lezer(), solid(), builtData(), contentSecurityPolicy()],
   worker: { format: 'es', plugins: () => [lezer()] },
   build: { outDir: 'dist/app', target: 'es2023', sourcemap: false },
 }

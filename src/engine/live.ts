@@ -5,9 +5,10 @@ import { baselineOf, inOrder } from '../notebook/order'
 import { resolve } from '../notebook/resolve'
 import { isProblem } from '../words/problem'
 import type { Catalog } from '../worksheet/catalog'
-import { catalogFor } from '../worksheet/catalogFor'
 import type { Expression } from '../worksheet/formula'
+import { withOwnWorksheets } from '../worksheet/ownWorksheets'
 import { parseFormula } from '../worksheet/parse'
+import { shippedCatalog } from '../worksheet/shippedCatalog'
 import type { Change } from './client'
 import { Columns } from './columns'
 import { layoutFor } from './layout'
@@ -15,7 +16,10 @@ import { withMissing } from './missing'
 import { hasValue, type Outcome } from './outcome'
 import type { Content } from './sheets'
 
-/** A notebook in the engine: every scenario a column, kept in step with the document by the same edits. */
+/**
+ * A notebook in the engine: every scenario a column, kept in step with the document by the same edits. Before one that
+ * has worksheets of its own, or gets them, comes `prepareOwnWorksheets`.
+ */
 export class Live {
   #notebook: Notebook
   #catalog: Catalog
@@ -28,7 +32,7 @@ export class Live {
 
   constructor(notebook: Notebook) {
     this.#notebook = notebook
-    this.#catalog = catalogFor(notebook.worksheets)
+    this.#catalog = catalogOf(notebook)
     this.#columns = this.#build()
   }
 
@@ -48,7 +52,7 @@ export class Live {
       if (!isProblem(applied)) this.#notebook = applied.notebook
     }
     if (simple.some(({ type }) => type === 'put_worksheet' || type === 'remove_worksheet')) {
-      this.#catalog = catalogFor(this.#notebook.worksheets)
+      this.#catalog = catalogOf(this.#notebook)
       this.#columns.destroy()
       this.#columns = this.#build()
       return this.all()
@@ -170,6 +174,10 @@ export class Live {
   #names(): string[] {
     return [...this.#catalog.quantities.keys()]
   }
+}
+
+function catalogOf({ worksheets }: Notebook): Catalog {
+  return withOwnWorksheets(worksheets)?.catalog ?? shippedCatalog()
 }
 
 function contentOf(cell: Cell): Content {

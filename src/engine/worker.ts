@@ -1,18 +1,34 @@
+import type { Edit } from '../notebook/edit'
 import { problem } from '../words/problem'
+import { prepareOwnWorksheets } from '../worksheet/ownWorksheets'
 import { Live } from './live'
 import type { Answer, Request } from './messages'
 
 /** The engine's side of the conversation: one live notebook, requests answered in order. */
 let live: Live | null = null
+let answered: Promise<void> = Promise.resolve()
 
 addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  answered = answered.then(() => tell(data))
+})
+
+async function tell(request: Request): Promise<void> {
+  const { id } = request
   try {
-    postMessage({ id: data.id, changes: answer(data) } satisfies Answer)
+    if (bringsWorksheets(request)) await prepareOwnWorksheets()
+    postMessage({ id, changes: answer(request) } satisfies Answer)
   } catch (error) {
     // The page starts a new worker from its document; what it needs to know is that this one is of no use any more.
-    postMessage({ id: data.id, problem: problem('engine_failed', [], { why: String(error) }) } satisfies Answer)
+    postMessage({ id, problem: problem('engine_failed', [], { why: String(error) }) } satisfies Answer)
   }
-})
+}
+
+function bringsWorksheets(request: Request): boolean {
+  if (request.ask === 'open') return Object.keys(request.notebook.worksheets).length > 0
+  const brings = (edit: Edit): boolean =>
+    edit.type === 'put_worksheet' || (edit.type === 'together' && edit.edits.some(brings))
+  return request.edits.some(brings)
+}
 
 function answer(request: Request) {
   if (request.ask === 'open') {

@@ -28,11 +28,12 @@ export const LOCKED: readonly LockedFunction[] = [
   ...PLAN_FUNCTIONS,
 ]
 
-const byName = namesOf(LOCKED)
+/** The locked functions by name. */
+export const FUNCTIONS = namesOf(LOCKED)
 
 /** The locked function of that name, in capitals; undefined when there is none. */
 export function lockedFunction(name: string): LockedFunction | undefined {
-  return byName.get(name)
+  return FUNCTIONS.get(name)
 }
 
 /**

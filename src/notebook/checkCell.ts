@@ -2,15 +2,23 @@ import { convert } from '../units/convert'
 import { unit as unitOf } from '../units/unit'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { hasWords, say } from '../words/say'
-import type { Catalog, Quantity } from '../worksheet/catalog'
+import type { Outline, OutlineQuantity } from '../worksheet/catalog'
 import type { ChoiceRow, NumberRow } from '../worksheet/definition'
-import { checkFormula } from './checkFormula'
 import type { Cell, Notebook, Reading } from './notebook'
 
 type Value = Extract<Cell, { kind: 'value' }>
 
+/** `checkFormula`, which is handed in: a page without formulas has no need of their parser. */
+export type FormulaCheck = (notebook: Notebook, catalog: Outline, stored: string) => Problem | null
+
 /** Why a cell of this quantity cannot hold this; null when it can. */
-export function checkCell(notebook: Notebook, catalog: Catalog, name: string, cell: Cell): Problem | null {
+export function checkCell(
+  notebook: Notebook,
+  catalog: Outline,
+  name: string,
+  cell: Cell,
+  checkFormula: FormulaCheck,
+): Problem | null {
   const quantity = catalog.quantities.get(name)
   if (quantity === undefined) return problem('quantity_unknown', [], { quantity: name })
   if (cell.kind === 'formula') return checkFormula(notebook, catalog, cell.text)
@@ -21,7 +29,7 @@ export function checkCell(notebook: Notebook, catalog: Catalog, name: string, ce
 }
 
 /** Why a sample cannot have this reading; null when it can. */
-export function checkReading(catalog: Pick<Catalog, 'quantities'>, name: string, reading: Reading): Problem | null {
+export function checkReading(catalog: Pick<Outline, 'quantities'>, name: string, reading: Reading): Problem | null {
   const quantity = catalog.quantities.get(name)
   if (quantity === undefined) return problem('quantity_unknown', [], { quantity: name })
   return 'input' in quantity.row
@@ -30,14 +38,14 @@ export function checkReading(catalog: Pick<Catalog, 'quantities'>, name: string,
 }
 
 /** Why a row cannot be shown in this unit; null when it can. */
-export function checkUnit(catalog: Pick<Catalog, 'quantities'>, name: string, unit: string): Problem | null {
+export function checkUnit(catalog: Pick<Outline, 'quantities'>, name: string, unit: string): Problem | null {
   const quantity = catalog.quantities.get(name)
   if (quantity === undefined) return problem('quantity_unknown', [], { quantity: name })
   const converted = convert(1, unit, quantity.row.unit)
   return isProblem(converted) ? converted : null
 }
 
-function checkInput(row: NumberRow | ChoiceRow, quantity: Quantity, cell: Reading): Problem | null {
+function checkInput(row: NumberRow | ChoiceRow, quantity: OutlineQuantity, cell: Reading): Problem | null {
   if (row.input === 'choice') {
     const choices = row.choices.map((id) => wordsOr(`choice.${quantity.name}.${id}`, id))
     const facts = { ...about(quantity), choices }
@@ -49,14 +57,14 @@ function checkInput(row: NumberRow | ChoiceRow, quantity: Quantity, cell: Readin
 }
 
 /** The unit that it was entered in is one of this quantity's kind. */
-function checkKind({ row }: Quantity, { unit, canonical }: Value): Problem | null {
+function checkKind({ row }: OutlineQuantity, { unit, canonical }: Value): Problem | null {
   if (!Number.isFinite(canonical)) return problem('not_finite', [], { found: String(canonical), unit })
   const converted = convert(canonical, unit, row.unit)
   return isProblem(converted) ? converted : null
 }
 
 /** Outside `accept` no water and no pool is; the sentence speaks in the unit that was entered. */
-function checkRange(row: NumberRow, quantity: Quantity, { entered, unit, canonical }: Value): Problem | null {
+function checkRange(row: NumberRow, quantity: OutlineQuantity, { entered, unit, canonical }: Value): Problem | null {
   const [least, most] = row.accept
   if (canonical >= least && canonical <= most) return null
   const [low, high] = [convert(least, row.unit, unit), convert(most, row.unit, unit)]
@@ -66,7 +74,7 @@ function checkRange(row: NumberRow, quantity: Quantity, { entered, unit, canonic
   return problem('outside_accept', [], { ...about(quantity), ...facts })
 }
 
-function about({ name, row }: Quantity): { quantity: string; label: string } {
+function about({ name, row }: OutlineQuantity): { quantity: string; label: string } {
   return { quantity: name, label: row.label ?? wordsOr(`quantity.${name}.label`, name) }
 }
 

@@ -1,7 +1,7 @@
 import { isProblem, type Problem } from '../words/problem'
-import type { Catalog } from '../worksheet/catalog'
+import type { Outline } from '../worksheet/catalog'
 import { apply } from './apply'
-import { checkCell, checkReading, checkUnit } from './checkCell'
+import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
 import type { Edit } from './edit'
 import type { Notebook } from './notebook'
 
@@ -12,28 +12,38 @@ import type { Notebook } from './notebook'
  * A value or formula over a worked-out row is an assumption, and allowed. That the document itself stays sound is
  * asked of `apply`, and that a new worksheet is one, of the catalog that is built with it.
  */
-export function checkEdit(notebook: Notebook, edit: Edit, catalog: Catalog): Problem | null {
+export function checkEdit(
+  notebook: Notebook,
+  edit: Edit,
+  catalog: Outline,
+  checkFormula: FormulaCheck,
+): Problem | null {
   switch (edit.type) {
     case 'set_cell':
-      return edit.cell === null ? null : checkCell(notebook, catalog, edit.quantity, edit.cell)
+      return edit.cell === null ? null : checkCell(notebook, catalog, edit.quantity, edit.cell, checkFormula)
     case 'add_scenario':
-      return firstOf(edit.cells, (quantity, cell) => checkCell(notebook, catalog, quantity, cell))
+      return firstOf(edit.cells, (quantity, cell) => checkCell(notebook, catalog, quantity, cell, checkFormula))
     case 'put_sample':
       return firstOf(edit.sample.readings, (quantity, reading) => checkReading(catalog, quantity, reading))
     case 'set_unit':
       return edit.unit === null ? null : checkUnit(catalog, edit.quantity, edit.unit)
     case 'together':
-      return checkEach(notebook, edit.edits, catalog)
+      return checkEach(notebook, edit.edits, catalog, checkFormula)
     default:
       return null
   }
 }
 
 /** An edit may speak of what an earlier one of the same step brings. */
-function checkEach(notebook: Notebook, edits: readonly Edit[], catalog: Catalog): Problem | null {
+function checkEach(
+  notebook: Notebook,
+  edits: readonly Edit[],
+  catalog: Outline,
+  checkFormula: FormulaCheck,
+): Problem | null {
   let now = notebook
   for (const edit of edits) {
-    const fault = checkEdit(now, edit, catalog)
+    const fault = checkEdit(now, edit, catalog, checkFormula)
     if (fault !== null) return fault
     const applied = apply(now, edit)
     if (isProblem(applied)) return applied

@@ -1,5 +1,6 @@
+import { FUNCTIONS } from '../functions/registry'
 import { isProblem, type Problem, problem } from '../words/problem'
-import type { Catalog } from '../worksheet/catalog'
+import type { Outline } from '../worksheet/catalog'
 import { formulaProblems } from '../worksheet/formulaProblems'
 import { parseFormula } from '../worksheet/parse'
 import { namesIn } from './formulaNames'
@@ -10,7 +11,7 @@ import type { Notebook } from './notebook'
  * there. A cell may use every quantity, whichever worksheet has it. A circle is found by the engine, for it can come
  * about without this cell being touched.
  */
-export function checkFormula(notebook: Notebook, catalog: Catalog, stored: string): Problem | null {
+export function checkFormula(notebook: Notebook, catalog: Outline, stored: string): Problem | null {
   const formula = parseFormula(stored)
   if (isProblem(formula)) return formula
   const gone = namesIn(formula.tree).some(
@@ -18,13 +19,13 @@ export function checkFormula(notebook: Notebook, catalog: Catalog, stored: strin
   )
   if (gone) return problem('formula_scenario_gone')
   const known = knownNames(catalog)
-  const scope = { visible: known, known, functions: catalog.functions, shipped: false }
+  const scope = { visible: known, known, functions: FUNCTIONS, shipped: false }
   return formulaProblems(formula.tree, scope, [])[0] ?? null
 }
 
-const names = new WeakMap<Catalog, ReadonlySet<string>>()
+const names = new WeakMap<Outline, ReadonlySet<string>>()
 
-function knownNames(catalog: Catalog): ReadonlySet<string> {
+function knownNames(catalog: Outline): ReadonlySet<string> {
   const before = names.get(catalog)
   if (before !== undefined) return before
   const outputs = [...catalog.solves.values()].flatMap((solve) =>

@@ -1,19 +1,20 @@
 import type { Problem } from '../words/problem'
-import type { Catalog } from '../worksheet/catalog'
+import type { Outline } from '../worksheet/catalog'
 import { checkCell, checkReading, checkUnit } from './checkCell'
+import { checkFormula } from './checkFormula'
 import type { Notebook } from './notebook'
 
 /**
  * All that does not suit the worksheets in a notebook that comes from outside; each with its place.
  * @param file the file's name
  */
-export function checkNotebook(notebook: Notebook, catalog: Catalog, file: string): Problem[] {
+export function checkNotebook(notebook: Notebook, catalog: Outline, file: string): Problem[] {
   const found: Problem[] = []
   const at = (fault: Problem | null, ...place: readonly string[]): void => {
     if (fault !== null) found.push({ ...fault, path: [file, ...place] })
   }
   for (const [key, cell] of Object.entries(notebook.cells))
-    at(checkCell(notebook, catalog, key.slice(key.indexOf('/') + 1), cell), 'cells', key)
+    at(checkCell(notebook, catalog, key.slice(key.indexOf('/') + 1), cell, checkFormula), 'cells', key)
   for (const { id, readings } of Object.values(notebook.samples))
     for (const [quantity, reading] of Object.entries(readings))
       at(checkReading(catalog, quantity, reading), 'samples', id, 'readings', quantity)

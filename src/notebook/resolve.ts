@@ -1,4 +1,4 @@
-import type { Catalog, Quantity } from '../worksheet/catalog'
+import type { Outline, OutlineQuantity } from '../worksheet/catalog'
 import type { Row } from '../worksheet/definition'
 import { type Cell, cellKey, type Notebook, type Scenario } from './notebook'
 import { baselineOf } from './order'
@@ -31,7 +31,7 @@ const LACKING: Source = { from: 'lacking', cell: null }
  */
 export function resolve(
   notebook: Notebook,
-  catalog: Pick<Catalog, 'quantities'>,
+  catalog: Pick<Outline, 'quantities'>,
   scenarioId: string,
   quantityName: string,
 ): Source {
@@ -51,7 +51,7 @@ export function resolve(
 }
 
 /** What the scenario has of itself. */
-function ownSource(notebook: Notebook, scenario: Scenario, quantity: Quantity): Source | null {
+function ownSource(notebook: Notebook, scenario: Scenario, quantity: OutlineQuantity): Source | null {
   const typed = own(notebook.cells, cellKey(scenario.id, quantity.name))
   if (typed !== undefined) return { from: 'typed', cell: typed }
   if (scenario.sample === null || !isInput(quantity.row)) return null
@@ -61,7 +61,7 @@ function ownSource(notebook: Notebook, scenario: Scenario, quantity: Quantity): 
 }
 
 /** Whether the quantity follows the baseline where the scenario has nothing of its own. */
-function inherits(notebook: Notebook, scenario: Scenario, quantity: Quantity): boolean {
+function inherits(notebook: Notebook, scenario: Scenario, quantity: OutlineQuantity): boolean {
   if (scenario.sample === null) return true
   if (quantity.worksheet === 'sample') return false
   const elsewhere = own(notebook.samples, scenario.sample)?.elsewhere ?? false

@@ -1,5 +1,6 @@
 import { isSolve, type LockedFunction } from '../functions/define'
 import { type Problem, problem } from '../words/problem'
+import { callsOf } from './callsOf'
 import type { Catalog, Quantity, SolveBlock } from './catalog'
 import type { Row } from './definition'
 import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
@@ -75,6 +76,7 @@ export function buildCatalog(
       refusals,
       reads: [...new Set([...reads, ...refusals.flatMap(({ when }) => readsOf(when.tree, solves))])],
       readBy: [],
+      calls: formula ? callsOf(formula.tree, solves, functions) : [],
     })
   }
 

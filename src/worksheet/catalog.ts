@@ -15,22 +15,29 @@ export interface Refusal {
   readonly when: Formula
 }
 
-/** A quantity as the whole notebook knows it. */
-export interface Quantity {
+/** A quantity as the page knows it: it shows formulas, and leaves their working to the engine. */
+export interface OutlineQuantity {
   readonly name: string
   readonly row: Row
   /** the worksheet that owns it, and its place in contract order over all worksheets */
   readonly worksheet: string
   readonly index: number
-  /** parsed; null for an input */
-  readonly formula: Formula | null
-  readonly checks: readonly Check[]
-  /** of its worksheet, then its own; the first that holds is told */
-  readonly refusals: readonly Refusal[]
+  /** null for an input */
+  readonly formula: Pick<Formula, 'text'> | null
   /** the quantities it and its refusals read directly (through a solve: the solve's inputs); its checks do not count */
   readonly reads: readonly string[]
   /** the quantities that read it directly */
   readonly readBy: readonly string[]
+  /** the locked functions that its formula calls, and those of the solves that it reads, as they stand in it */
+  readonly calls: readonly string[]
+}
+
+/** A quantity as the engine knows it, its formulas parsed. */
+export interface Quantity extends OutlineQuantity {
+  readonly formula: Formula | null
+  readonly checks: readonly Check[]
+  /** of its worksheet, then its own; the first that holds is told */
+  readonly refusals: readonly Refusal[]
 }
 
 export interface SolveBlock {
@@ -42,9 +49,15 @@ export interface SolveBlock {
   readonly outputs: readonly string[]
 }
 
-/** All loaded definitions as one graph, checked: unique names, known units and functions, no circle. */
-export interface Catalog {
+/** What the page needs of all loaded definitions; every catalog is one. */
+export interface Outline {
   readonly worksheets: readonly Definition[]
+  readonly quantities: ReadonlyMap<string, OutlineQuantity>
+  readonly solves: ReadonlyMap<string, Pick<SolveBlock, 'id' | 'outputs'>>
+}
+
+/** All loaded definitions as one graph, checked: unique names, known units and functions, no circle. */
+export interface Catalog extends Outline {
   readonly quantities: ReadonlyMap<string, Quantity>
   readonly solves: ReadonlyMap<string, SolveBlock>
   /** quantity names, each after all that it reads */

@@ -192,7 +192,7 @@ function expectSame(texts: readonly string[], columns: readonly Given[]): void {
 
 /** A catalog of four inputs of every kind and these formulas, put in past the checks that a definition's formula goes through. */
 function catalogWith(formulas: readonly Formula[]): Catalog {
-  const input = { worksheet: 'mixed', formula: null, checks: [], refusals: [], reads: [], readBy: [] }
+  const input = { worksheet: 'mixed', formula: null, checks: [], refusals: [], reads: [], readBy: [], calls: [] }
   const wide: [number, number] = [-1e9, 1e9]
   const inputs: Quantity[] = [
     { ...input, name: 'a', index: 0, row: { name: 'a', unit: '1', input: 'number', accept: wide } },

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { checkEdit } from '../../src/notebook/checkEdit'
+import { checkFormula } from '../../src/notebook/checkFormula'
 import { checkNotebook } from '../../src/notebook/checkNotebook'
 import type { Edit } from '../../src/notebook/edit'
 import type { Cell } from '../../src/notebook/notebook'
@@ -8,9 +9,10 @@ import { cell, EMPTY, edited, number, refusal, sample, scenario } from './sample
 import { catalog } from './worksheets'
 
 const book = edited(EMPTY, scenario('warm', 'a1', 'Warm'))
-const check = (edit: Edit) => refusal(checkEdit(book, edit, catalog))
+const check = (edit: Edit) => refusal(checkEdit(book, edit, catalog, checkFormula))
 const set = (quantity: string, content: Cell | null) => check(cell('warm', quantity, content))
-const faultOf = (text: string) => checkEdit(book, cell('warm', 'ph', { kind: 'formula', text }), catalog)?.code
+const faultOf = (text: string) =>
+  checkEdit(book, cell('warm', 'ph', { kind: 'formula', text }), catalog, checkFormula)?.code
 const formula = (text: string) => set('ph', { kind: 'formula', text })
 
 describe('what a cell can hold', () => {

@@ -1,6 +1,7 @@
-import { describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { newNotebook } from '../../src/notebook/create'
 import { inOrder } from '../../src/notebook/order'
+import { prepareFormulas } from '../../src/ui/shell/formulas'
 import { readEntry } from '../../src/ui/shell/readEntry'
 import { isProblem } from '../../src/words/problem'
 import { sentence } from '../../src/words/say'
@@ -23,7 +24,13 @@ function cellFor(entered: string, name: string, unit: string) {
   return read.type === 'set_cell' ? read.cell : read
 }
 
+test('until what reads formulas is there, a formula is refused and told why', () => {
+  expect(cellFor('=ph', 'ph', 'pH')).toMatch(/^pH: what reads formulas is still on its way/)
+})
+
 describe('readEntry', () => {
+  beforeAll(prepareFormulas)
+
   test('a bare number is in the unit that is shown', () => {
     // the boiling point of water: 212 °F is 100 °C
     expect(cellFor('212', 'temperature', '°F')).toMatchObject({ kind: 'value', entered: '212', unit: '°F' })

@@ -2,6 +2,7 @@ import { onMount, Show } from 'solid-js'
 import { say, sentence } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
+import { prepareFormulas } from '../shell/formulas'
 import { cellName } from '../shell/selection'
 import { commitEntry } from './commitEntry'
 import type { GridRow } from './gridRow'
@@ -14,6 +15,7 @@ export function CellEditor(props: { row: GridRow; scenario: string }) {
   const faultId = () => `fault-${cellName(props.row.key, props.scenario)}`
 
   onMount(() => {
+    if (opened?.text.startsWith('=')) void prepareFormulas()
     if (!input) return
     input.focus()
     if (opened?.fresh) input.setSelectionRange(input.value.length, input.value.length)
@@ -33,7 +35,9 @@ export function CellEditor(props: { row: GridRow; scenario: string }) {
         aria-describedby={book.selection.fault() ? faultId() : undefined}
         onInput={(event) => {
           book.selection.setFault(null)
-          event.currentTarget.parentElement?.classList.toggle('long', event.currentTarget.value.startsWith('='))
+          const isFormula = event.currentTarget.value.startsWith('=')
+          event.currentTarget.parentElement?.classList.toggle('long', isFormula)
+          if (isFormula) void prepareFormulas()
         }}
         onBlur={(event) => commitEntry(book, event.currentTarget.value)}
       />

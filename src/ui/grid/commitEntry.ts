@@ -1,6 +1,6 @@
 import type { Edit } from '../../notebook/edit'
 import { isProblem } from '../../words/problem'
-import type { Quantity } from '../../worksheet/catalog'
+import type { OutlineQuantity } from '../../worksheet/catalog'
 import { noticeText } from '../noticeText'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
@@ -35,7 +35,7 @@ export function commitEntry(book: Book, entered: string): boolean {
 }
 
 /** An unlikely entry is kept, and asked about. */
-function question(edit: Edit, { row }: Quantity): void {
+function question(edit: Edit, { row }: OutlineQuantity): void {
   if (edit.type !== 'set_cell' || edit.cell?.kind !== 'value') return
   const [notice] = noticesOf(row, { value: edit.cell.canonical, notices: [] })
   if (notice) announce(noticeText(notice))

@@ -1,4 +1,4 @@
-import type { Catalog, Quantity } from '../../worksheet/catalog'
+import type { Outline, OutlineQuantity } from '../../worksheet/catalog'
 import type { Definition } from '../../worksheet/definition'
 
 /** A row as the page shows it. One quantity can be shown in several worksheets: same cell, two places. */
@@ -6,7 +6,7 @@ export interface GridRow {
   /** unique on the page: `<worksheet>/<quantity>` */
   readonly key: string
   readonly worksheet: string
-  readonly quantity: Quantity
+  readonly quantity: OutlineQuantity
 }
 
 export interface GridGroup {
@@ -16,7 +16,7 @@ export interface GridGroup {
 }
 
 /** A worksheet's groups with their rows looked up; names that nothing gives were refused when the catalog was built. */
-export function groupsOf(definition: Definition, catalog: Catalog): readonly GridGroup[] {
+export function groupsOf(definition: Definition, catalog: Outline): readonly GridGroup[] {
   return definition.groups
     .filter((group) => group.hidden !== true)
     .map((group) => ({
@@ -30,6 +30,6 @@ export function groupsOf(definition: Definition, catalog: Catalog): readonly Gri
 }
 
 /** Every row of the page from top to bottom, as the arrow keys walk it. */
-export function rowsOf(catalog: Catalog): readonly GridRow[] {
+export function rowsOf(catalog: Outline): readonly GridRow[] {
   return catalog.worksheets.flatMap((definition) => groupsOf(definition, catalog).flatMap((group) => group.rows))
 }

@@ -1,8 +1,8 @@
-import { toShown } from '../../notebook/formulaNames'
 import { reopen } from '../../units/reopen'
 import { say } from '../../words/say'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
+import { formulas } from '../shell/formulas'
 
 /** Opens the selected cell for writing: with what stands in it, or with the character that was typed. */
 export function openEditor(book: Book, typed?: string): void {
@@ -26,7 +26,7 @@ function standing(book: Book, scenario: string, quantity: string): string {
     case 'value':
       return reopen(cell, book.unit(quantity), '.')
     case 'formula':
-      return `=${toShown(cell.text, book.notebook())}`
+      return `=${formulas().toShown(cell.text, book.notebook())}`
     case 'not_taken':
       return '-'
     default:

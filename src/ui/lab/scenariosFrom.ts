@@ -4,7 +4,7 @@ import { newId } from '../../notebook/create'
 import type { Edit } from '../../notebook/edit'
 import type { Notebook, Reading, Sample } from '../../notebook/notebook'
 import { say } from '../../words/say'
-import type { Catalog } from '../../worksheet/catalog'
+import type { Outline } from '../../worksheet/catalog'
 
 /** What stands for a reading that is only known to be below or above what the test can tell. */
 export type Censored = 'leave_out' | 'limit' | 'half'
@@ -22,7 +22,7 @@ export function scenariosFrom(
   notebook: Notebook,
   chosen: readonly Chosen[],
   file: string,
-  { elsewhere, censored, catalog }: { elsewhere: boolean; censored: Censored; catalog: Pick<Catalog, 'quantities'> },
+  { elsewhere, censored, catalog }: { elsewhere: boolean; censored: Censored; catalog: Pick<Outline, 'quantities'> },
 ): Edit {
   const samples = chosen.map(
     ({ row, sample }): Sample => ({
@@ -40,7 +40,7 @@ export function scenariosFrom(
 function readingsOf(
   sample: LabSample,
   censored: Censored,
-  { quantities }: Pick<Catalog, 'quantities'>,
+  { quantities }: Pick<Outline, 'quantities'>,
 ): Readonly<Record<string, Reading>> {
   const readings: Record<string, Reading> = {}
   for (const [quantity, reading] of Object.entries(sample.readings)) {

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js'
+import { lockedFunction } from '../../functions/registry'
 import { say } from '../../words/say'
 import type { Band } from '../../worksheet/definition'
 import { decimalsOf } from '../decimalsOf'
@@ -9,7 +10,6 @@ import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
 import { type Cell, cellName } from '../shell/selection'
 import { shownValue } from '../shownValue'
-import { functionsOf } from './functionsOf'
 import { spanText } from './spanText'
 
 /** How the selected cell is worked out: equation, inputs with their values, limits, sources, formula, what uses it. */
@@ -17,7 +17,7 @@ export function Explained(props: { cell: Cell; band: Band | undefined }) {
   const book = useBook()
   const quantity = () => props.cell.row.quantity
   const row = () => quantity().row
-  const functions = createMemo(() => functionsOf(quantity(), book.catalog()))
+  const functions = createMemo(() => quantity().calls.flatMap((name) => lockedFunction(name) ?? []))
   const unit = () => book.unit(quantity().name)
   const span = (limits: readonly [number, number] | undefined) =>
     limits ? spanText(limits[0], limits[1], row().unit, unit(), decimalsOf(row())) : ''

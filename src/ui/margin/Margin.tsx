@@ -1,4 +1,4 @@
-import { createDeferred, createMemo, For, Show } from 'solid-js'
+import { createDeferred, createMemo, For, lazy, Show, Suspense } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { say } from '../../words/say'
 import { cautionText } from '../cautionText'
@@ -13,7 +13,9 @@ import { problemText } from '../problemText'
 import { useBook } from '../shell/book'
 import type { Cell } from '../shell/selection'
 import { CellActs } from './CellActs'
-import { Explained } from './Explained'
+
+// The functions with their equations and sources come after the first numbers.
+const Explained = lazy(() => import('./Explained').then((m) => ({ default: m.Explained })))
 
 /** The margin beside the page: everything that is known of the selected cell. */
 export function Margin(props: { open: boolean; onClose: () => void }) {
@@ -96,7 +98,11 @@ function CellNotes(props: { cell: Cell }) {
           </section>
         )}
       </Show>
-      <Explained cell={props.cell} band={band()} />
+      <Show when={outcome() !== undefined}>
+        <Suspense>
+          <Explained cell={props.cell} band={band()} />
+        </Suspense>
+      </Show>
     </>
   )
 }

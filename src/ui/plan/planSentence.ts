@@ -4,14 +4,14 @@ import { formatValue } from '../../units/format'
 import type { Profile } from '../../units/profile'
 import type { Fact } from '../../words/problem'
 import { hasWords, say } from '../../words/say'
-import type { Catalog } from '../../worksheet/catalog'
+import type { Outline } from '../../worksheet/catalog'
 import { decimalsOf } from '../decimalsOf'
 import { labelInside, labelOf } from '../labelOf'
 import { unitWords } from '../unitWords'
 
 /** What a plan's sentences need to know of the reader and the water. */
 export interface Reader {
-  readonly catalog: Catalog
+  readonly catalog: Outline
   readonly profile: Profile
   /** the unit in which a quantity is shown */
   readonly unit: (quantity: string) => string

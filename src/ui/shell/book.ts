@@ -4,7 +4,7 @@ import type { Edit } from '../../notebook/edit'
 import type { Notebook, Sample, Scenario } from '../../notebook/notebook'
 import type { Source } from '../../notebook/resolve'
 import type { Problem } from '../../words/problem'
-import type { Catalog } from '../../worksheet/catalog'
+import type { Outline } from '../../worksheet/catalog'
 import type { GridRow } from '../grid/gridRow'
 import type { Saving } from './saving'
 import type { Selection } from './selection'
@@ -12,7 +12,7 @@ import type { Selection } from './selection'
 /** The open notebook as components see it: they read it and send it edits, and nothing else. */
 export interface Book {
   readonly notebook: Accessor<Notebook>
-  readonly catalog: Accessor<Catalog>
+  readonly catalog: Accessor<Outline>
   /** why some of the notebook's own worksheets are left out of the catalog */
   readonly refusedWorksheets: Accessor<readonly Problem[]>
   /** ids, in order; the first is the baseline's. The array changes only when a column comes, goes or moves. */

@@ -15,13 +15,17 @@ import { sentence } from '../../words/say'
 import { rowsOf } from '../grid/gridRow'
 import { announce } from './announce'
 import type { Book } from './book'
+import { catalogOf } from './catalogOf'
 import { createCells } from './cells'
+import { formulas, prepareFormulas } from './formulas'
 import { createInflow } from './inflow'
-import { catalogOf } from './ownWorksheets'
 import { createParts } from './parts'
 import { createSaver } from './saving'
 import { createSelection } from './selection'
 import { touched } from './touched'
+
+/** In good time for the first formula that is typed, and out of the way of the first numbers; milliseconds. */
+const FORMULAS_AFTER = 3000
 
 /** Where edits are kept: resolves when they are on the disk. */
 export type Append = (edits: readonly Edit[]) => Promise<undefined | Problem>
@@ -53,6 +57,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   })
   void engine.open(first).then(receive)
   onCleanup(() => engine.close())
+  const later = setTimeout(prepareFormulas, FORMULAS_AFTER)
+  onCleanup(() => clearTimeout(later))
 
   const inflow = createInflow<Change>(({ scenario, quantity, outcome }) => {
     outcomes.write(cellKey(scenario, quantity), outcome)
@@ -88,7 +94,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   function dispatch(edit: Edit): Problem | null {
     if (!untrack(writable)) return problem('read_only')
     const before = untrack(notebook)
-    const refused = checkEdit(before, edit, untrack(catalog))
+    const refused = checkEdit(before, edit, untrack(catalog), formulas().check)
     if (refused) return refused
     const applied = apply(before, edit)
     if (isProblem(applied)) return applied

@@ -1,10 +1,10 @@
 import type { Edit } from '../../notebook/edit'
-import { toStored } from '../../notebook/formulaNames'
 import type { Cell, Notebook } from '../../notebook/notebook'
 import { parseEntry } from '../../units/parseEntry'
 import { isProblem, type Problem } from '../../words/problem'
-import type { Quantity } from '../../worksheet/catalog'
+import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
+import { formulas } from './formulas'
 
 /**
  * What was typed in a cell, as the edit that it asks for. Nothing at all clears the cell, so that the next source
@@ -12,12 +12,17 @@ import { labelOf } from '../labelOf'
  */
 export function readEntry(
   entered: string,
-  { scenario, quantity, unit, notebook }: { scenario: string; quantity: Quantity; unit: string; notebook: Notebook },
+  {
+    scenario,
+    quantity,
+    unit,
+    notebook,
+  }: { scenario: string; quantity: OutlineQuantity; unit: string; notebook: Notebook },
 ): Edit | Problem {
   const { name, row } = quantity
   const set = (cell: Cell | null): Edit => ({ type: 'set_cell', scenario, quantity: name, cell })
   if (entered.trimStart().startsWith('=')) {
-    const text = toStored(entered.trim().slice(1).trim(), notebook)
+    const text = formulas().toStored(entered.trim().slice(1).trim(), notebook)
     return isProblem(text) ? placed(text) : set({ kind: 'formula', text })
   }
   const { profile } = notebook

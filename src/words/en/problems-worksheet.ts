@@ -1,5 +1,7 @@
 /** What can be wrong with a formula or a worksheet definition. */
 export const problemsWorksheet = {
+  'problem.formulas_on_their_way':
+    '{path}: what reads formulas is still on its way to this browser. Enter it once more in a moment.',
   'problem.formula_empty': '{path}: the formula is empty.',
   'problem.formula_too_long': '{path}: the formula has {found} characters; at most {most} are read.',
   'problem.formula_too_large':

@@ -1,7 +1,8 @@
 /** What the engine says of a cell without a value, and of itself: where, what was found, what is accepted, what to do. */
 export const problems = {
   'problem.not_a_number': '{path}: the result is not a number.',
-  'problem.no_number': '{path}: the result is not a number that exists. Look at what the formula divides by, or takes a root or logarithm of.',
+  'problem.no_number':
+    '{path}: the result is not a number that exists. Look at what the formula divides by, or takes a root or logarithm of.',
   'problem.not_computable': '{path}: this cannot be worked out. Look at the formula and at what it reads.',
   'problem.division_by_zero': '{path}: the formula divides by zero.',
   'problem.circular': '{path}: this formula needs its own result. Take the quantity that leads back here out of it.',
