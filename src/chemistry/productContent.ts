@@ -14,7 +14,7 @@ export interface ProductContent {
 /**
  * The content of a product at a label strength. `mass_percent` is of the substance as its formula stands; a chlorine product's
  * `g_per_L` and `trade_percent` are available chlorine, any other's `g_per_L` is the substance.
- * Range: over 0 % to 100 % of the pure substance, Baumé and density within their tables.
+ * Range: over 0 % to 100 % of the pure substance (a label may round up by 1.5 %), Baumé and density within their tables.
  * Errors: `missing` without a strength or a basis (no basis, no dose), `out_of_range` for a basis that the product is not
  * sold by, or a strength over the pure substance. `quantity` names the strength's row: `acid_strength`.
  */
@@ -39,8 +39,8 @@ export function productContent(
   return { moles: (10 * percent) / product.molarMass, density }
 }
 
-/** Rounding of molar masses may put a pure product a hair over 100 %. */
-const PURE = 100.1
+/** Labels round: dichlor is sold as 56 % available chlorine, and pure dihydrate has 55.40. It counts as the label says. */
+const PURE = 101.5
 
 function massPercent(id: ProductId, strength: number, basis: StrengthBasis, quantity: string): number | Failure {
   const { molarMass, gives, baume } = PRODUCTS[id]
