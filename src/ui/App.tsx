@@ -1,4 +1,4 @@
-import { createEffect, createSignal, ErrorBoundary, lazy, Match, Show, Suspense, Switch } from 'solid-js'
+import { createEffect, createSignal, ErrorBoundary, lazy, Match, onCleanup, Show, Suspense, Switch } from 'solid-js'
 import { say, sentence } from '../words/say'
 import { Banners } from './Banners'
 import { focusCell } from './grid/focusCell'
@@ -75,6 +75,10 @@ function OpenBook(props: { opened: Opened }) {
     else onPageKey(book, event)
   }
 
+  // On the window: the keys work too while the focus is nowhere, as on a page that has just been opened.
+  addEventListener('keydown', onKeyDown)
+  onCleanup(() => removeEventListener('keydown', onKeyDown))
+
   function closeDrawer(): void {
     setDrawer(false)
     focusCell(book)
@@ -82,8 +86,8 @@ function OpenBook(props: { opened: Opened }) {
 
   return (
     <BookContext.Provider value={book}>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that work anywhere on the page */}
-      <div class="book" onKeyDown={onKeyDown} onDragOver={allowDrop} onDrop={dropFile}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the page */}
+      <div class="book" onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
         <Rail />
         <main

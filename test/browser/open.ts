@@ -28,7 +28,13 @@ export interface Watched {
 
 export async function open(
   browser: Browser,
-  options: { path?: string; width?: number; height?: number; dark?: boolean; context?: BrowserContext | undefined } = {},
+  options: {
+    path?: string
+    width?: number
+    height?: number
+    dark?: boolean
+    context?: BrowserContext | undefined
+  } = {},
 ): Promise<Watched> {
   const address = inject('address')
   const context =

@@ -88,6 +88,26 @@ describe('scenarios side by side', () => {
     await page.context().close()
   })
 
+  test('undo works while the focus is nowhere, and F6 goes from part to part of a page just opened', async () => {
+    const { page } = await open(browser)
+    await ready(page)
+    await page.getByRole('button', { name: 'Add scenario' }).click()
+    expect(await scenarioNames(page)).toHaveLength(4)
+    await page.evaluate(() => (document.activeElement as HTMLElement).blur())
+    await page.keyboard.press('Control+z')
+    await expect.poll(() => scenarioNames(page)).toHaveLength(3)
+    await page.evaluate(() => (document.activeElement as HTMLElement).blur())
+    const parts = ['.rail', '.toolbar', '.worksheets', '#margin']
+    const reached = new Set<string>()
+    for (const _ of parts) {
+      await page.keyboard.press('F6')
+      const here = await page.evaluate((all) => all.find((part) => document.activeElement?.closest(part)), parts)
+      if (here) reached.add(here)
+    }
+    expect([...reached].sort()).toEqual([...parts].sort())
+    await page.context().close()
+  })
+
   test('the menu of a scenario is reached and left by the keyboard; the baseline cannot be removed', async () => {
     const { page } = await open(browser)
     await ready(page)

@@ -27,13 +27,18 @@ export function PlanPage() {
   })
   const column = createMemo(() => columnOf(book, scenario()))
   const shelf = createMemo(() => Object.values(book.notebook().shelf).map(({ id: _, ...item }) => item as ShelfProduct))
-  const planned = createPlan(column, shelf)
+  const planned = createPlan(scenario, column, shelf)
   const plan = (): Plan | null => {
     const now = planned()
     return typeof now === 'string' ? null : now
   }
   const reader = createMemo(
-    (): Reader => ({ catalog: book.catalog(), profile: book.notebook().profile, unit: book.unit, water: column() }),
+    (): Reader => ({
+      catalog: book.catalog(),
+      profile: book.notebook().profile,
+      unit: book.unit,
+      water: column() ?? new Map(),
+    }),
   )
 
   return (

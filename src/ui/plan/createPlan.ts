@@ -1,4 +1,4 @@
-import { type Accessor, createEffect, createSignal, onCleanup } from 'solid-js'
+import { type Accessor, createComputed, createEffect, createSignal, on, onCleanup } from 'solid-js'
 import type { Column } from '../../planner/bench'
 import type { Shelf } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
@@ -10,8 +10,15 @@ export type Planned = Plan | 'making' | 'none'
 /** Readings come one by one; a plan is made when they rest for this long, in milliseconds. */
 const REST = 250
 
-/** The plan for a water, made in a worker and made again when the water changes. The last one stands until then. */
-export function createPlan(column: Accessor<Column>, shelf: Accessor<Shelf>): Accessor<Planned> {
+/**
+ * The plan for a scenario's water, made in a worker and made again when the water changes. The last one stands until then,
+ * but never that of another scenario.
+ */
+export function createPlan(
+  scenario: Accessor<string>,
+  column: Accessor<Column | null>,
+  shelf: Accessor<Shelf>,
+): Accessor<Planned> {
   const [planned, setPlanned] = createSignal<Planned>('making')
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
   let asked = 0
@@ -20,8 +27,15 @@ export function createPlan(column: Accessor<Column>, shelf: Accessor<Shelf>): Ac
   }
   worker.onerror = () => setPlanned('none')
 
+  createComputed(
+    on(scenario, () => {
+      asked += 1
+      setPlanned('making')
+    }),
+  )
   createEffect(() => {
     const [water, onHand] = [column(), shelf()]
+    if (water === null) return
     const timer = setTimeout(() => {
       asked += 1
       worker.postMessage({ id: asked, column: water, shelf: onHand } satisfies PlanAsked)

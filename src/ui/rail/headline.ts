@@ -9,8 +9,20 @@ import { labelOf } from '../labelOf'
 import type { Book } from '../shell/book'
 import { shownValue } from '../shownValue'
 
-/** The rows that speak for a worksheet when nothing in it is out of range. */
-const SPEAKS: Readonly<Record<string, string>> = { pool: 'volume' }
+/** The row that speaks for a worksheet where no band judges it; its first worked-out row where none is named here. */
+const SPEAKS: Readonly<Record<string, string>> = {
+  pool: 'volume',
+  saturation: 'lsi',
+  stabilizer: 'hocl',
+  salt: 'salt_mass',
+  dilution: 'drain_fraction',
+  ph_alkalinity: 'ph_after',
+  calcium: 'calcium_product_mass',
+  chlorine: 'chlorine_product_mass',
+  generator: 'generator_hours',
+  // what was seen at the pool: entries alone
+  plan: '',
+}
 
 export interface Headline {
   readonly text: string
@@ -26,21 +38,11 @@ export function headline(book: Book, definition: Definition): Headline {
   const out: string[] = []
   let judged = 0
   let taken = 0
-  let answer = ''
-  let missing: readonly string[] = []
   for (const { quantity } of rows) {
     const outcome = book.outcome(baseline, quantity.name)
-    if (!outcome) continue
-    if (!hasValue(outcome)) {
-      const names = outcome.problem.code === 'missing' ? outcome.problem.facts.names : undefined
-      if (quantity.formula && Array.isArray(names) && missing.length === 0) missing = names as readonly string[]
-      continue
-    }
+    if (!hasValue(outcome)) continue
     const { from } = book.source(baseline, quantity.name)
     if (from === 'typed' || from === 'sample') taken++
-    if (answer === '' && quantity.formula && quantity.row.range) {
-      answer = `${labelOf(quantity.name, quantity.row)} ${shownValue(book, baseline, quantity.name)}`
-    }
     const band = bandIn(book, quantity.row, baseline)
     if (!band || typeof outcome.value !== 'number') continue
     judged++
@@ -51,12 +53,22 @@ export function headline(book: Book, definition: Definition): Headline {
   if (first !== undefined) {
     return { text: out.length > 1 ? say('page.rail.and_more', { first, count: out.length - 1 }) : first, out: true }
   }
-  const speaker = SPEAKS[definition.id]
-  const spoken = speaker === undefined ? '' : shownValue(book, baseline, speaker)
-  if (spoken !== '') return { text: spoken, out: false }
   if (judged > 0) return { text: say('page.rail.in_range'), out: false }
-  // An answer that no band judges; what an aside of the worksheet still needs is no state of the whole.
-  if (answer !== '') return { text: answer, out: false }
-  if (missing.length > 0) return { text: say('page.needs', { names: missingLabels(missing.slice(0, 2)) }), out: false }
+  const speaker = SPEAKS[definition.id] ?? rows.find(({ quantity }) => quantity.formula)?.quantity.name ?? ''
+  const spoken = said(book, baseline, speaker)
+  if (spoken !== '') return { text: spoken, out: false }
   return { text: taken > 0 ? say('page.rail.entered', { count: taken }) : '', out: false }
+}
+
+/** A row with its value, or what it needs; empty where it says nothing yet. */
+function said(book: Book, scenario: string, quantity: string): string {
+  const outcome = book.outcome(scenario, quantity)
+  if (!outcome) return ''
+  if (hasValue(outcome)) {
+    return `${labelOf(quantity, book.catalog().quantities.get(quantity)?.row)} ${shownValue(book, scenario, quantity)}`
+  }
+  const { code, facts } = outcome.problem
+  return code === 'missing' && Array.isArray(facts.names)
+    ? say('page.needs', { names: missingLabels(facts.names.slice(0, 2)) })
+    : ''
 }
