@@ -137,7 +137,8 @@ function noticesOf(
     const { code, facts } = outcome.problem
     const names = code === 'missing' && Array.isArray(facts.names) ? facts.names : []
     for (const name of names) notices.add(`missing:${String(name).split('|')[0]}`)
-    if (code !== 'missing') notices.add(`${code}:${facts.quantity ?? facts.parameter ?? facts.name ?? wanted[i]}`)
+    if (code !== 'missing')
+      notices.add(`${code.replace('argument_', '')}:${facts.quantity ?? facts.parameter ?? facts.name ?? wanted[i]}`)
   })
   for (const notice of [...row.notices, ...raised]) notices.add(notice)
   return [...notices]

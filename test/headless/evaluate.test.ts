@@ -66,6 +66,12 @@ describe('evaluate', () => {
     expect(rows[0]?.notices?.split(' ')).toContain('missing:calcium_hardness')
   })
 
+  test('says which reading a function does not take, and leaves its results empty', () => {
+    const { status, rows } = evaluate(`${HEADER}\nP-1,13,25,100,300,0,1000\n`, '--only', 'lsi')
+    expect([status, rows[0]?.lsi]).toEqual([0, ''])
+    expect(rows[0]?.notices?.split(' ')).toEqual(expect.arrayContaining(['out_of_range:ph', 'unlikely:ph']))
+  })
+
   test('refuses a row that cannot be read, with its number, and writes the others', () => {
     const { status, rows, complaints } = evaluate(
       `${HEADER}\n${ROW}\nP-2,abc,25,100,300,0,1000\nP-3,15,25,100,300,0,1000\nP-4,<0.2,25,100,300,0,1000\n`,
