@@ -35,9 +35,25 @@ function builtData(): Plugin {
   }
 }
 
+/** Groups of the formula engine's own functions of which no formula of ours may call any. */
+const UNUSED =
+  /\b(Address|Array|BitShift|BitwiseLogicOperations|Code|Complex|ConditionalAggregation|CountBlank|CountUnique|Database|DateTime|Delta|Financial|FormulaText|Hyperlink|Information|Lookup|Matrix|Percentile|RadixConversion|Random|Roman|Sequence|Sort|Sumprod|Text|Unique)Plugin\b/
+
+/** Leaves them out of the worker, a tenth of its size; it refuses to start where one is lacking that formulas may call. */
+function withoutUnusedFunctions(): Plugin {
+  return {
+    name: 'without-unused-functions',
+    transform(code, id) {
+      if (!id.endsWith('/hyperformula/es/interpreter/plugin/index.mjs')) return null
+      const lines = code.split('\n').filter((line) => !UNUSED.test(line))
+      return { code: lines.join('\n'), map: null }
+    },
+  }
+}
+
 const app: UserConfig = {
   plugins: [lezer(), solid(), builtData(), contentSecurityPolicy()],
-  worker: { format: 'es', plugins: () => [lezer()] },
+  worker: { format: 'es', plugins: () => [lezer(), withoutUnusedFunctions()] },
   build: { outDir: 'dist/app', target: 'es2023', sourcemap: false },
 }
 

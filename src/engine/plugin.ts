@@ -8,6 +8,7 @@ import {
 } from 'hyperformula'
 import { isSolve, type LockedFunction, type Value } from '../functions/define'
 import { LOCKED } from '../functions/registry'
+import { GENERAL_FUNCTIONS } from '../worksheet/generalFunctions'
 import { carry, isMissing } from './carried'
 import { checkArgument } from './check'
 import { cellId, type NoticeBoard } from './notices'
@@ -170,7 +171,7 @@ let registered = false
 
 /**
  * Registers the functions with the engine, once a thread.
- * @throws Error when a name would replace one of the engine's own: that is a defect of ours.
+ * @throws Error when a name would replace one of the engine's own, or one that formulas may call is lacking: defects of ours.
  */
 export function registerFunctions(): void {
   if (registered) return
@@ -198,4 +199,7 @@ export function registerFunctions(): void {
     add(f.name, method, `${method}_size`)
   }
   HyperFormula.registerFunctionPlugin(Notebook, { enGB: translations })
+  const known = new Set(HyperFormula.getRegisteredFunctionNames('enGB'))
+  const lacking = [...GENERAL_FUNCTIONS.keys()].filter((name) => !known.has(name))
+  if (lacking.length > 0) throw new Error(`the engine lacks ${lacking.join(', ')}`)
 }

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
-import type { Browser } from 'playwright-core'
+import type { Browser, Request } from 'playwright-core'
 import { afterAll, beforeAll, describe, test } from 'vitest'
 import { launch, open } from '../browser/open'
 import { report } from './report'
@@ -16,14 +16,37 @@ afterAll(() => browser.close())
 
 const assets = readdirSync('dist/app/assets').map((name) => join('dist/app/assets', name))
 
+interface Noted {
+  /** milliseconds since 1970 */
+  numbersShown: number
+}
+
+/** Runs in the page: notes when the first number stands in a cell. */
+function noteFirstNumbers(): void {
+  const observer = new MutationObserver(() => {
+    if (!document.querySelector('.cell .whole')) return
+    observer.disconnect()
+    Object.assign(globalThis, { numbersShown: performance.timeOrigin + performance.now() })
+  })
+  observer.observe(document, { subtree: true, childList: true })
+}
+
 describe('the first load', () => {
-  test('sizes of what is fetched before the first numbers', async () => {
-    const fetched = new Set<string>()
-    const { page, context } = await open(browser)
-    page.on('response', (response) => fetched.add(new URL(response.url()).pathname.split('/').at(-1) ?? ''))
-    await page.reload()
+  test('sizes of what a first visit fetches before the first numbers', async () => {
+    const context = await browser.newContext()
+    await context.addInitScript(noteFirstNumbers)
+    const requests: Request[] = []
+    context.on('requestfinished', (request) => requests.push(request))
+    const { page } = await open(browser, { context })
     await page.locator('.cell .whole').first().waitFor()
+    const shown = await page.evaluate(() => (globalThis as unknown as Noted).numbersShown)
+    await page.waitForTimeout(500)
     await context.close()
+    const fetched = new Set(
+      requests
+        .filter((request) => request.timing().startTime < shown)
+        .map((request) => new URL(request.url()).pathname.split('/').at(-1) ?? ''),
+    )
     const sum = (of: (path: string) => boolean, packed: boolean) =>
       assets
         .filter((path) => fetched.has(path.split('/').at(-1) ?? '') && of(path))

@@ -2,7 +2,7 @@ import { reopen } from '../../units/reopen'
 import { say } from '../../words/say'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
-import { formulas } from '../shell/formulas'
+import { formulas, prepareFormulas } from '../shell/formulas'
 
 /** Opens the selected cell for writing: with what stands in it, or with the character that was typed. */
 export function openEditor(book: Book, typed?: string): void {
@@ -16,7 +16,12 @@ export function openEditor(book: Book, typed?: string): void {
     book.selection.edit({ text: typed, fresh: true })
     return
   }
-  book.selection.edit({ text: standing(book, cell.scenario, cell.row.quantity.name), fresh: false })
+  const name = cell.row.quantity.name
+  if (book.source(cell.scenario, name).cell?.kind === 'formula' && !formulas()) {
+    void prepareFormulas().then(() => formulas() && openEditor(book))
+    return
+  }
+  book.selection.edit({ text: standing(book, cell.scenario, name), fresh: false })
 }
 
 /** What was typed reopens as it was typed. */
@@ -26,7 +31,7 @@ function standing(book: Book, scenario: string, quantity: string): string {
     case 'value':
       return reopen(cell, book.unit(quantity), '.')
     case 'formula':
-      return `=${formulas().toShown(cell.text, book.notebook())}`
+      return `=${formulas()?.toShown(cell.text, book.notebook()) ?? cell.text}`
     case 'not_taken':
       return '-'
     default:

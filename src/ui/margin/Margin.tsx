@@ -14,8 +14,11 @@ import { useBook } from '../shell/book'
 import type { Cell } from '../shell/selection'
 import { CellActs } from './CellActs'
 
-// The functions with their equations and sources come after the first numbers.
-const Explained = lazy(() => import('./Explained').then((m) => ({ default: m.Explained })))
+// The functions with their equations and sources are fetched when the first numbers have been drawn.
+const Explained = lazy(async () => {
+  await new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)))
+  return { default: (await import('./Explained')).Explained }
+})
 
 /** The margin beside the page: everything that is known of the selected cell. */
 export function Margin(props: { open: boolean; onClose: () => void }) {

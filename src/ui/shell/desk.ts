@@ -9,7 +9,6 @@ import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
 import type { Append } from './createBook'
-import { hasFormulas, prepareFormulas } from './formulas'
 
 /** A notebook as it was opened. */
 export interface Opened {
@@ -72,7 +71,6 @@ export function createDesk(): Desk {
 
   async function show(notebook: Notebook, append: Append | null, writable: boolean): Promise<void> {
     if (Object.keys(notebook.worksheets).length > 0) await prepareOwnWorksheets()
-    if (hasFormulas(notebook)) await prepareFormulas()
     keepPreference('notebook', notebook.id)
     const address = new URL(location.href)
     address.searchParams.set('notebook', notebook.id)

@@ -25,17 +25,9 @@ export async function prepareFormulas(): Promise<void> {
   }
 }
 
-/** Until `prepareFormulas` is done, a formula is refused for a moment; a notebook that has any is opened after it. */
-export function formulas(): Formulas {
-  return fetched ?? WAITING
+/** Null until `prepareFormulas` is done: a formula is then refused with `ON_THEIR_WAY`. */
+export function formulas(): Formulas | null {
+  return fetched
 }
 
-const WAITING: Formulas = {
-  check: () => problem('formulas_on_their_way'),
-  toStored: () => problem('formulas_on_their_way'),
-  toShown: (stored) => stored,
-}
-
-export function hasFormulas({ cells }: Notebook): boolean {
-  return Object.values(cells).some(({ kind }) => kind === 'formula')
-}
+export const ON_THEIR_WAY = problem('formulas_on_their_way')

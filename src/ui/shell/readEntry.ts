@@ -4,7 +4,7 @@ import { parseEntry } from '../../units/parseEntry'
 import { isProblem, type Problem } from '../../words/problem'
 import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
-import { formulas } from './formulas'
+import { formulas, ON_THEIR_WAY } from './formulas'
 
 /**
  * What was typed in a cell, as the edit that it asks for. Nothing at all clears the cell, so that the next source
@@ -22,7 +22,7 @@ export function readEntry(
   const { name, row } = quantity
   const set = (cell: Cell | null): Edit => ({ type: 'set_cell', scenario, quantity: name, cell })
   if (entered.trimStart().startsWith('=')) {
-    const text = formulas().toStored(entered.trim().slice(1).trim(), notebook)
+    const text = formulas()?.toStored(entered.trim().slice(1).trim(), notebook) ?? ON_THEIR_WAY
     return isProblem(text) ? placed(text) : set({ kind: 'formula', text })
   }
   const { profile } = notebook
