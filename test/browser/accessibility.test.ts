@@ -4,7 +4,7 @@ import { resolve } from 'node:path'
 import type { AxeResults } from 'axe-core'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { ready, select } from './grid'
+import { eventually, ready, select } from './grid'
 import { launch, open } from './open'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -154,11 +154,11 @@ describe('what a checker cannot tell', () => {
     await page.getByRole('button', { name: 'Contents' }).click()
     await select(page, 'sample/ph')
     await page.getByRole('button', { name: 'Explain' }).click()
-    await expect.poll(() => page.locator('#margin').isVisible()).toBe(true)
+    await eventually(() => page.locator('#margin').isVisible()).toBe(true)
     const margin = await page.locator('#margin').boundingBox()
     expect((margin?.x ?? -1) >= 0 && (margin?.width ?? 0) <= width).toBe(true)
     await page.keyboard.press('Escape')
-    await expect.poll(() => page.locator('#margin').isVisible()).toBe(false)
+    await eventually(() => page.locator('#margin').isVisible()).toBe(false)
     expect(await page.evaluate(() => document.activeElement?.id)).toMatch(/^sample\/ph@/)
     await page.context().close()
   })

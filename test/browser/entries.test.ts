@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, difference, editor, enter, fault, ready, select, shown, undoAll } from './grid'
+import { asNumber, cell, difference, editor, enter, eventually, fault, ready, select, shown, undoAll } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -25,7 +25,7 @@ describe('an entry that cannot be taken', () => {
   ] as const)('%s takes no “%s”: the editor stays open and says why', async (row, text, why) => {
     const before = await shown(page, row)
     await enter(page, row, 0, text)
-    await expect.poll(() => fault(page)).toMatch(why)
+    await eventually(() => fault(page)).toMatch(why)
     expect(await editor(page).inputValue()).toBe(text)
     expect(await editor(page).getAttribute('aria-invalid')).toBe('true')
     const described = await editor(page).getAttribute('aria-describedby')
@@ -44,29 +44,29 @@ describe('an entry that cannot be taken', () => {
 describe('an entry that is taken', () => {
   test('a temperature with its unit is kept as it was typed', async () => {
     await enter(page, 'sample/temperature', 0, '15 °C')
-    await expect.poll(() => shown(page, 'sample/temperature')).toBe('59.0')
+    await eventually(() => shown(page, 'sample/temperature')).toBe('59.0')
     await select(page, 'sample/temperature')
-    await expect.poll(margin).toContain('Entered here as 15 °C')
+    await eventually(margin).toContain('Entered here as 15 °C')
     await page.keyboard.press('F2')
     expect(await editor(page).inputValue()).toBe('15 °C')
     await page.keyboard.press('Escape')
     await enter(page, 'sample/temperature', 0, '59 F')
-    await expect.poll(() => shown(page, 'sample/temperature')).toBe('59')
+    await eventually(() => shown(page, 'sample/temperature')).toBe('59')
   })
 
   test('a volume in gallons with a grouped thousand', async () => {
     await enter(page, 'pool/measured_volume', 0, '15,000 gal')
-    await expect.poll(async () => asNumber(await shown(page, 'pool/volume'))).toBe(15_000)
+    await eventually(async () => asNumber(await shown(page, 'pool/volume'))).toBe(15_000)
     // the three scenarios share the pool: 2 % either way of a metered volume (contract)
     expect(asNumber(await shown(page, 'pool/volume_low', 1))).toBe(14_700)
   })
 
   test('a formula over another scenario, with its difference', async () => {
     await enter(page, 'sample/ph', 1, '=baseline.ph - 0.2')
-    await expect.poll(async () => asNumber(await shown(page, 'sample/ph', 1))).toBeCloseTo(7.6, 9)
+    await eventually(async () => asNumber(await shown(page, 'sample/ph', 1))).toBeCloseTo(7.6, 9)
     expect(await difference(page, 'sample/ph', 1)).toBe('−0.20')
     await enter(page, 'sample/ph', 0, '7.5')
-    await expect.poll(async () => asNumber(await shown(page, 'sample/ph', 1))).toBeCloseTo(7.3, 9)
+    await eventually(async () => asNumber(await shown(page, 'sample/ph', 1))).toBeCloseTo(7.3, 9)
     await select(page, 'sample/ph', 1)
     await page.keyboard.press('F2')
     expect(await editor(page).inputValue()).toBe('=baseline.ph - 0.2')
@@ -74,12 +74,12 @@ describe('an entry that is taken', () => {
 
   test('an unlikely one is kept, marked and questioned', async () => {
     await enter(page, 'sample/ph', 0, '9.4')
-    await expect.poll(() => shown(page, 'sample/ph')).toBe('9.4')
+    await eventually(() => shown(page, 'sample/ph')).toBe('9.4')
     expect(await cell(page, 'sample/ph').locator('.mark').count()).toBe(1)
     expect(await page.locator('[aria-live=polite]').textContent()).toContain('pH is unusual')
     await select(page, 'sample/ph')
-    await expect.poll(margin).toContain('pH is unusual')
-    await expect.poll(() => page.locator('#worksheet-sample .findings').textContent()).toContain('pH is unusual')
+    await eventually(margin).toContain('pH is unusual')
+    await eventually(() => page.locator('#worksheet-sample .findings').textContent()).toContain('pH is unusual')
     // out of its range, by weight and in words too
     expect(await cell(page, 'sample/ph').getAttribute('class')).toContain('out')
     expect(await cell(page, 'sample/ph').locator('.unseen').allTextContents()).toContain('above the range')
@@ -90,56 +90,54 @@ describe('a formula that needs its own result', () => {
   test('is kept, and says so in every cell that it takes along, and in no other', async () => {
     await enter(page, 'sample/ph', 0, '=lsi + 1')
     for (const row of ['sample/ph', 'saturation/lsi', 'stabilizer/hocl'] as const) {
-      await expect.poll(() => cell(page, row).textContent()).toContain('needs its own result')
+      await eventually(() => cell(page, row).textContent()).toContain('needs its own result')
     }
     expect(await shown(page, 'saturation/lsi', 2)).toMatch(/^−?\d\.\d\d$/)
     expect(asNumber(await shown(page, 'pool/volume'))).toBeGreaterThan(5000)
     await page.keyboard.press('Control+z')
-    await expect.poll(() => shown(page, 'saturation/lsi')).toMatch(/^−?\d\.\d\d$/)
+    await eventually(() => shown(page, 'saturation/lsi')).toMatch(/^−?\d\.\d\d$/)
   })
 })
 
 describe('a reading that is missing', () => {
   test('is named by all that needs it, wherever it is missing', async () => {
     await enter(page, 'sample/calcium_hardness', 0, '-')
-    await expect.poll(() => shown(page, 'saturation/lsi')).toBe('needs calcium hardness')
+    await eventually(() => shown(page, 'saturation/lsi')).toBe('needs calcium hardness')
     expect(await shown(page, 'sample/calcium_hardness')).toBe('–')
     // the second scenario works its calcium out of the baseline's, the third follows it
-    await expect.poll(() => shown(page, 'saturation/lsi', 2)).toBe('needs calcium hardness')
+    await eventually(() => shown(page, 'saturation/lsi', 2)).toBe('needs calcium hardness')
     await select(page, 'saturation/lsi')
-    await expect.poll(margin).toContain('calcium hardness')
+    await eventually(margin).toContain('calcium hardness')
     await enter(page, 'sample/ph', 0, '-')
-    await expect
-      .poll(() => shown(page, 'saturation/lsi'))
-      .toMatch(/^needs (pH, calcium hardness|calcium hardness, pH)$/)
+    await eventually(() => shown(page, 'saturation/lsi')).toMatch(/^needs (pH, calcium hardness|calcium hardness, pH)$/)
   })
 
   test('Delete falls back to the sample, and in a later scenario to the baseline', async () => {
     await enter(page, 'sample/ph', 0, '7.2')
-    await expect.poll(() => shown(page, 'sample/ph', 1)).toBe('7.2')
+    await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.2')
     await select(page, 'sample/ph')
     await page.keyboard.press('Delete')
-    await expect.poll(() => shown(page, 'sample/ph')).toBe('7.8')
+    await eventually(() => shown(page, 'sample/ph')).toBe('7.8')
     await select(page, 'sample/ph', 2)
-    await expect.poll(() => shown(page, 'sample/ph', 2)).toBe('7.4')
+    await eventually(() => shown(page, 'sample/ph', 2)).toBe('7.4')
     await page.keyboard.press('Backspace')
-    await expect.poll(() => shown(page, 'sample/ph', 2)).toBe('7.8')
+    await eventually(() => shown(page, 'sample/ph', 2)).toBe('7.8')
     expect(await difference(page, 'sample/ph', 2)).toBe('·')
   })
 
   test('a stabilizer that was not taken counts as none in the index, visibly', async () => {
     await enter(page, 'sample/cyanuric_acid', 0, '-')
-    await expect.poll(() => shown(page, 'saturation/cyanuric_acid_used')).toBe('0')
+    await eventually(() => shown(page, 'saturation/cyanuric_acid_used')).toBe('0')
     expect(await cell(page, 'saturation/cyanuric_acid_used').locator('.mark').count()).toBe(1)
     await select(page, 'saturation/cyanuric_acid_used')
-    await expect.poll(margin).toContain('Cyanuric acid was not tested for and is taken as 0 in this worksheet.')
+    await eventually(margin).toContain('Cyanuric acid was not tested for and is taken as 0 in this worksheet.')
   })
 
   test('stabilizer and borate that alone exceed the alkalinity are no water', async () => {
     await enter(page, 'sample/total_alkalinity', 0, '20')
     await enter(page, 'sample/cyanuric_acid', 0, '150')
-    await expect.poll(() => shown(page, 'saturation/lsi')).toBe('no such water')
+    await eventually(() => shown(page, 'saturation/lsi')).toBe('no such water')
     await select(page, 'saturation/lsi')
-    await expect.poll(margin).toMatch(/alkalinity/)
+    await eventually(margin).toMatch(/alkalinity/)
   })
 })

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, editor, ready, select, shown, tabTo } from './grid'
+import { asNumber, cell, editor, eventually, ready, select, shown, tabTo } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -46,7 +46,7 @@ describe('a first visit', () => {
 
     await tabTo(page, '.rail a[href="#worksheets/sample"]')
     await page.keyboard.press('Enter')
-    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toMatch(/^sample\/ph@/)
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toMatch(/^sample\/ph@/)
     for (const reading of ['7.8', '30 °C', '200', '200']) {
       await page.keyboard.type(reading)
       await page.keyboard.press('Enter')
@@ -68,7 +68,7 @@ describe('a first visit', () => {
 
     // PHREEQC 3.8.9 on this water, 30 °C, salt 500, stabilizer 50: calcite 0.5903, carbonate alkalinity 183.8; other
     // databases of the same program differ by 0.03 (test/published/phreeqc-24.json, water 30).
-    await expect.poll(async () => asNumber(await shown(page, 'saturation/calcite_si'))).toBeCloseTo(0.59, 1)
+    await eventually(async () => asNumber(await shown(page, 'saturation/calcite_si'))).toBeCloseTo(0.59, 1)
     expect(Math.abs(asNumber(await shown(page, 'saturation/calcite_si')) - 0.5903)).toBeLessThan(0.04)
     expect(Math.abs(asNumber(await shown(page, 'saturation/carbonate_alkalinity')) - 183.8)).toBeLessThan(1)
     expect(asNumber(await shown(page, 'saturation/lsi'))).toBeGreaterThan(0.4)
@@ -97,7 +97,7 @@ describe('a first visit', () => {
       await page.keyboard.press('Enter')
     }
     // 10 NYCRR 6-1.30, saturation index, worked example; the table is rounded to 0.1
-    await expect.poll(() => shown(page, 'saturation/table_index')).toBe('−0.8')
+    await eventually(() => shown(page, 'saturation/table_index')).toBe('−0.8')
     await page.context().close()
   })
 
@@ -149,10 +149,10 @@ describe('a first visit', () => {
     await page.getByRole('listbox', { name: 'Shell' }).waitFor()
     await page.keyboard.type('p')
     await page.keyboard.press('Enter')
-    await expect.poll(() => shown(page, 'pool/shell')).toBe('painted')
+    await eventually(() => shown(page, 'pool/shell')).toBe('painted')
     await page.keyboard.type('pl')
     await page.keyboard.press('Enter')
-    await expect.poll(() => shown(page, 'pool/shell')).toBe('plaster')
+    await eventually(() => shown(page, 'pool/shell')).toBe('plaster')
     await page.context().close()
   })
 })

@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
+import { expect } from 'vitest'
 
 /** Worksheet and quantity, as in `saturation/lsi`. */
 export type RowName = `${string}/${string}`
@@ -80,4 +81,9 @@ export async function tabTo(page: Page, selector: string, most = 60): Promise<vo
 export async function undoAll(page: Page): Promise<void> {
   const undo = page.getByRole('button', { name: 'Undo' })
   while (await undo.isEnabled()) await undo.click()
+}
+
+/** What has to come true soon. It is patient, because the machine may be busy with other tests. */
+export function eventually<T>(read: () => T | Promise<T>, options: { timeout?: number; message?: string } = {}) {
+  return expect.poll(read, { timeout: 8000, interval: 40, ...options })
 }

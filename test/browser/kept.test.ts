@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest'
-import { enter, ready, scenarioNames, shown } from './grid'
+import { enter, eventually, ready, scenarioNames, shown } from './grid'
 import { FLAGS, launch, open } from './open'
 
 let browser: Browser
@@ -14,7 +14,7 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-const saved = (page: Page) => expect.poll(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+const saved = (page: Page) => eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
 
 describe('what was entered is kept', () => {
   test('within a second, and is there after a reload', async () => {
@@ -44,7 +44,7 @@ describe('what was entered is kept', () => {
       const running = await start(folder)
       const { page } = await open(running.browser, { context: running.browser.contexts()[0] })
       await ready(page)
-      if (round > 0) await expect.poll(() => shown(page, 'sample/ph')).toBe(reading.toFixed(1))
+      if (round > 0) await eventually(() => shown(page, 'sample/ph')).toBe(reading.toFixed(1))
       reading += 0.1
       await enter(page, 'sample/ph', 0, reading.toFixed(1))
       await saved(page)

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, ready, scenarioNames, shown } from './grid'
+import { asNumber, eventually, ready, scenarioNames, shown } from './grid'
 import { launch, open } from './open'
 
 const FILE = resolve('examples/lab-forty.csv')
@@ -25,7 +25,7 @@ const columns = (page: Page) =>
 /** What examples/README.md says of the file: forty samples and an empty row, of which seven cannot be read. */
 async function expectPreview(page: Page): Promise<void> {
   await page.locator('.account').waitFor()
-  await expect.poll(() => page.locator('.account').textContent()).toBe('41 rows: 33 samples, 7 refused, 1 skipped.')
+  await eventually(() => page.locator('.account').textContent()).toBe('41 rows: 33 samples, 7 refused, 1 skipped.')
   expect(await columns(page)).toEqual([
     'Sample | Sample | ',
     'Date | Date | ',
@@ -73,24 +73,24 @@ describe('a lab file', () => {
     await page.getByRole('checkbox', { name: 'Choose row 35, TB-033' }).check()
     await page.getByRole('button', { name: /^Take 2 samples in/ }).click()
     await ready(page)
-    await expect.poll(() => scenarioNames(page)).toHaveLength(5)
+    await eventually(() => scenarioNames(page)).toHaveLength(5)
     expect((await scenarioNames(page)).slice(3).join(' ')).toMatch(/TB-004.*TB-033/)
 
     // TB-004: 24,0 °C; 2,37 mmol/L × 50.04; 18,2 °dH × 17.848; 4,09 g/L
-    await expect.poll(() => shown(page, 'sample/ph', 3)).toBe('7.79')
+    await eventually(() => shown(page, 'sample/ph', 3)).toBe('7.79')
     expect(asNumber(await shown(page, 'sample/temperature', 3))).toBeCloseTo(75.2, 9)
     expect(Math.abs(asNumber(await shown(page, 'sample/total_alkalinity', 3)) - 118.6)).toBeLessThanOrEqual(0.5)
     expect(Math.abs(asNumber(await shown(page, 'sample/calcium_hardness', 3)) - 324.8)).toBeLessThanOrEqual(0.5)
     expect(asNumber(await shown(page, 'sample/salt', 3))).toBeCloseTo(4090, 0)
     expect(asNumber(await shown(page, 'sample/cyanuric_acid', 3))).toBe(63)
-    await expect.poll(() => shown(page, 'saturation/lsi', 3)).toMatch(/^−?\d\.\d\d$/)
+    await eventually(() => shown(page, 'saturation/lsi', 3)).toMatch(/^−?\d\.\d\d$/)
     // a reading of zero is a reading
     expect(asNumber(await shown(page, 'sample/free_chlorine', 4))).toBe(0)
     // other pools: nothing of the example's pool is taken over
     expect(await shown(page, 'pool/volume', 3)).not.toMatch(/\d/)
 
     await page.getByRole('button', { name: 'Undo' }).click()
-    await expect.poll(() => scenarioNames(page)).toHaveLength(3)
+    await eventually(() => scenarioNames(page)).toHaveLength(3)
     expect(errors).toEqual([])
     await page.context().close()
   })
@@ -111,7 +111,7 @@ describe('a lab file', () => {
 
     await page.getByLabel('What “Salt (g/L)” is read as').selectOption({ label: 'a note, not read as a quantity' })
     // the salt of TB-040 was what its row was refused for
-    await expect.poll(() => page.locator('.account').textContent()).toBe('41 rows: 34 samples, 6 refused, 1 skipped.')
+    await eventually(() => page.locator('.account').textContent()).toBe('41 rows: 34 samples, 6 refused, 1 skipped.')
     expect(errors).toEqual([])
     await page.context().close()
   })
@@ -138,7 +138,7 @@ describe('a lab file', () => {
       mimeType: 'text/csv',
       buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13, 0, 255, 1, 2]),
     })
-    await expect.poll(() => page.locator('.problems').allTextContents()).not.toEqual([])
+    await eventually(() => page.locator('.problems').allTextContents()).not.toEqual([])
     expect(await page.locator('table').count()).toBe(0)
     await page.context().close()
   })

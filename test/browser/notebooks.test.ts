@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, enter, ready, scenarioNames, shown } from './grid'
+import { asNumber, cell, enter, eventually, ready, scenarioNames, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -56,12 +56,14 @@ describe('notebooks', () => {
     await page.locator('.rail h1', { hasText: 'Alder Lane' }).waitFor()
     await enter(page, 'sample/ph', 0, '7.1')
     await toNotebooks(page)
-    await expect.poll(() => names(page)).toEqual(['Alder Lane', 'Little Heron, the round pool'])
+    await eventually(() => names(page)).toEqual(['Alder Lane', 'Little Heron, the round pool'])
 
     await page.getByRole('button', { name: 'Copy Little Heron, the round pool' }).click()
-    await expect
-      .poll(() => names(page))
-      .toEqual(['Little Heron, the round pool, copied', 'Alder Lane', 'Little Heron, the round pool'])
+    await eventually(() => names(page)).toEqual([
+      'Little Heron, the round pool, copied',
+      'Alder Lane',
+      'Little Heron, the round pool',
+    ])
     await page.getByRole('button', { name: 'Open Little Heron, the round pool, copied', exact: true }).click()
     await page.locator('.rail h1', { hasText: 'copied' }).waitFor()
     await enter(page, 'sample/ph', 0, '7.0')
@@ -69,8 +71,8 @@ describe('notebooks', () => {
     // the copy is a notebook of its own
     await toNotebooks(page)
     await page.getByRole('button', { name: 'Open Little Heron, the round pool', exact: true }).click()
-    await expect.poll(() => page.locator('.rail h1').textContent()).toBe('Little Heron, the round pool')
-    await expect.poll(() => shown(page, 'sample/ph')).toBe('7.8')
+    await eventually(() => page.locator('.rail h1').textContent()).toBe('Little Heron, the round pool')
+    await eventually(() => shown(page, 'sample/ph')).toBe('7.8')
 
     await toNotebooks(page)
     const remove = page.getByRole('button', { name: 'Delete Little Heron, the round pool, copied' })
@@ -79,7 +81,7 @@ describe('notebooks', () => {
     expect(await names(page)).toHaveLength(3)
     await remove.click()
     await page.getByRole('dialog').getByRole('button', { name: 'Delete' }).click()
-    await expect.poll(() => names(page)).toHaveLength(2)
+    await eventually(() => names(page)).toHaveLength(2)
     expect(await names(page)).not.toContain('Little Heron, the round pool, copied')
     // the one that is open goes too, and another takes its place
     await page.getByRole('button', { name: 'Delete Little Heron, the round pool' }).click()
@@ -112,7 +114,7 @@ describe('notebooks', () => {
       buffer: Buffer.from(text),
     })
     await cell(other.page, 'sample/temperature').waitFor()
-    await expect.poll(() => shown(other.page, 'sample/temperature', 1)).toBe('59.0')
+    await eventually(() => shown(other.page, 'sample/temperature', 1)).toBe('59.0')
     expect(await scenarioNames(other.page)).toEqual(['As tested', 'A third drained', 'pH brought to 7.4'])
     // the example was there under the same id already: both are kept
     await toNotebooks(other.page)
@@ -130,7 +132,7 @@ describe('notebooks', () => {
     const { page } = await open(browser, { path: '#notebooks' })
     await page.locator('.lines .name').first().waitFor()
     await input(page, 'Open a file').setInputFiles(jsonFile('torn.json', content))
-    await expect.poll(() => problems(page)).not.toEqual([])
+    await eventually(() => problems(page)).not.toEqual([])
     expect((await problems(page)).join(' ')).toMatch(why)
     expect(await names(page)).toEqual(['Little Heron, the round pool'])
     expect(await page.locator('.rail h1').textContent()).toBe('Little Heron, the round pool')
@@ -141,18 +143,18 @@ describe('notebooks', () => {
     const { page, errors } = await open(browser, { path: '#notebooks' })
     await page.locator('.lines .name').first().waitFor()
     await input(page, 'Load a worksheet').setInputFiles(jsonFile('desk.json', OWN))
-    await expect.poll(() => names(page)).toContain('Desk notes')
+    await eventually(() => names(page)).toContain('Desk notes')
     expect(await problems(page)).toEqual([])
     await page.locator('.rail a[href="#worksheets/my_desk"]').click()
     await enter(page, 'my_desk/my_offset', 0, '0.25')
     const index = asNumber(await shown(page, 'saturation/lsi'))
-    await expect.poll(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
-    await expect.poll(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await eventually(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
+    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
     await page.reload()
-    await expect.poll(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
+    await eventually(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
     await toNotebooks(page)
     await page.getByRole('button', { name: 'Remove “Desk notes”' }).click()
-    await expect.poll(() => names(page)).not.toContain('Desk notes')
+    await eventually(() => names(page)).not.toContain('Desk notes')
     expect(await page.locator('.rail a[href="#worksheets/my_desk"]').count()).toBe(0)
     expect(errors).toEqual([])
     await page.context().close()
@@ -173,7 +175,7 @@ describe('notebooks', () => {
       [withRow({ ...row, decimals: 'two' }), /bad\.json.*decimals.*number/],
     ] as const) {
       await input(page, 'Load a worksheet').setInputFiles(jsonFile('bad.json', definition))
-      await expect.poll(async () => (await problems(page)).join(' ')).toMatch(why)
+      await eventually(async () => (await problems(page)).join(' ')).toMatch(why)
       expect(await names(page)).toEqual(['Little Heron, the round pool'])
     }
     await page.context().close()

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, statSync } from 'node:fs'
 import { resolve } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { ready, select, shown } from './grid'
+import { eventually, ready, select, shown } from './grid'
 import { launch, open } from './open'
 
 const SHOTS = resolve('test/browser/shots')
@@ -25,7 +25,7 @@ test('the page as the README shows it: the saturation worksheet of the invented 
   await page.locator('.rail a[href="#worksheets/saturation"]').click()
   await select(page, 'saturation/lsi')
   await page.locator('#margin math').first().waitFor()
-  await expect.poll(() => shown(page, 'saturation/lsi', 2)).toMatch(/\d/)
+  await eventually(() => shown(page, 'saturation/lsi', 2)).toMatch(/\d/)
   const taken = process.env.PICTURE === '1' || !existsSync(PICTURE) ? PICTURE : resolve(SHOTS, 'page.png')
   await page.screenshot({ path: taken, animations: 'disabled' })
   expect(statSync(taken).size).toBeLessThan(300_000)

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { enter, ready } from './grid'
+import { enter, eventually, ready } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -45,7 +45,7 @@ describe('the step plan', () => {
     await enter(page, 'sample/free_chlorine', 0, '-')
     await page.locator('.rail a[href="#plan"]').first().click()
     await page.locator('.plan[aria-busy=false] .swim').waitFor()
-    await expect.poll(() => page.locator('.swim').textContent()).toMatch(/^Nobody swims yet.*Free chlorine/)
+    await eventually(() => page.locator('.swim').textContent()).toMatch(/^Nobody swims yet.*Free chlorine/)
     expect(errors).toEqual([])
     await page.context().close()
   })

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { LOCKED } from '../../src/functions/registry'
-import { ready, select } from './grid'
+import { eventually, ready, select } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -14,7 +14,7 @@ describe('the pages beside the worksheets', () => {
   test('Functions has every locked function, each with its equation, source and check, and finds them by typing', async () => {
     const { page, errors } = await open(browser, { path: '#functions' })
     const entries = page.locator('section.function')
-    await expect.poll(() => entries.count()).toBe(LOCKED.length)
+    await eventually(() => entries.count()).toBe(LOCKED.length)
     const ids = await entries.evaluateAll((all) => all.map((entry) => entry.id))
     expect(ids.sort()).toEqual(LOCKED.map(({ name }) => `function-${name}`).sort())
     const bare = await entries.evaluateAll((all) =>
@@ -23,17 +23,17 @@ describe('the pages beside the worksheets', () => {
         .map((entry) => entry.id),
     )
     expect(bare).toEqual([])
-    await expect.poll(() => page.locator('section.function math').count()).toBeGreaterThan(LOCKED.length - 5)
+    await eventually(() => page.locator('section.function math').count()).toBeGreaterThan(LOCKED.length - 5)
 
     await page.getByRole('searchbox').fill('ryznar')
-    await expect.poll(() => entries.count()).toBeLessThan(6)
+    await eventually(() => entries.count()).toBeLessThan(6)
     expect(await page.locator('section.function h2').allTextContents()).toEqual(
       expect.arrayContaining([expect.stringMatching(/^RYZNAR/)]),
     )
     await page.getByRole('searchbox').fill('no such thing')
-    await expect.poll(() => page.locator('.functions [role=status]').textContent()).toContain('No function has that')
+    await eventually(() => page.locator('.functions [role=status]').textContent()).toContain('No function has that')
     await page.getByRole('button', { name: 'Show all' }).click()
-    await expect.poll(() => entries.count()).toBe(LOCKED.length)
+    await eventually(() => entries.count()).toBe(LOCKED.length)
     expect(errors).toEqual([])
     await page.context().close()
   })
@@ -47,7 +47,7 @@ describe('the pages beside the worksheets', () => {
     await link.click()
     const entry = page.locator(`[id="function-${name}"]`)
     await entry.waitFor()
-    await expect.poll(async () => (await entry.boundingBox())?.y ?? -1).toBeGreaterThanOrEqual(0)
+    await eventually(async () => (await entry.boundingBox())?.y ?? -1).toBeGreaterThanOrEqual(0)
     expect((await entry.boundingBox())?.y ?? 900).toBeLessThan(500)
     await page.context().close()
   })

@@ -1,6 +1,17 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, chooseFromMenu, difference, enter, ready, scenarioNames, select, shown } from './grid'
+import {
+  asNumber,
+  cell,
+  chooseFromMenu,
+  difference,
+  enter,
+  eventually,
+  ready,
+  scenarioNames,
+  select,
+  shown,
+} from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -27,12 +38,12 @@ describe('scenarios side by side', () => {
       'A third drained',
       'pH brought to 7.4',
     ])
-    await expect.poll(() => difference(page, 'saturation/lsi', 1)).toBe('·')
+    await eventually(() => difference(page, 'saturation/lsi', 1)).toBe('·')
     expect(await difference(page, 'sample/ph', 1)).toBe('·')
 
     await enter(page, 'sample/ph', 1, '7.6')
-    await expect.poll(() => difference(page, 'sample/ph', 1)).toBe('−0.20')
-    await expect.poll(() => difference(page, 'saturation/lsi', 1)).toMatch(/^−0\.\d\d$/)
+    await eventually(() => difference(page, 'sample/ph', 1)).toBe('−0.20')
+    await eventually(() => difference(page, 'saturation/lsi', 1)).toMatch(/^−0\.\d\d$/)
     const gap = asNumber(await shown(page, 'saturation/lsi', 1)) - asNumber(await shown(page, 'saturation/lsi'))
     expect(Math.abs(gap - asNumber(await difference(page, 'saturation/lsi', 1)))).toBeLessThan(0.011)
     // The pH falls by 0.20; stabilizer takes a little less of the alkalinity then (published factors 0.35 and 0.33 of 60:
@@ -48,7 +59,7 @@ describe('scenarios side by side', () => {
   test('rename, note, move, add, remove; undo of all gives the first page, redo of all the last', async () => {
     const { page, errors } = await open(browser)
     await ready(page)
-    await expect.poll(() => shown(page, 'saturation/lsi', 2)).not.toBe('')
+    await eventually(() => shown(page, 'saturation/lsi', 2)).not.toBe('')
     const first = await everything(page)
 
     await chooseFromMenu(page, 1, 'Rename')
@@ -63,13 +74,13 @@ describe('scenarios side by side', () => {
     await chooseFromMenu(page, 0, 'Add one after it')
     expect(await scenarioNames(page)).toEqual(['As tested', 'What if', 'pH brought to 7.4', 'Half drained'])
     await enter(page, 'sample/calcium_hardness', 1, '300')
-    await expect.poll(() => difference(page, 'sample/calcium_hardness', 1)).toBe('+90')
+    await eventually(() => difference(page, 'sample/calcium_hardness', 1)).toBe('+90')
     await chooseFromMenu(page, 2, 'Remove')
     expect(await scenarioNames(page)).toEqual(['As tested', 'What if', 'Half drained'])
     await enter(page, 'sample/temperature', 0, '90')
     await select(page, 'sample/ph', 1)
     await page.keyboard.press('Delete')
-    await expect.poll(() => shown(page, 'sample/temperature', 1)).toBe('90')
+    await eventually(() => shown(page, 'sample/temperature', 1)).toBe('90')
     const last = await everything(page)
 
     const undo = page.getByRole('button', { name: 'Undo' })
@@ -81,9 +92,9 @@ describe('scenarios side by side', () => {
       if (steps > 40) throw new Error('undo has no end')
     }
     expect(steps).toBeGreaterThanOrEqual(7)
-    await expect.poll(() => everything(page)).toEqual(first)
+    await eventually(() => everything(page)).toEqual(first)
     while (await redo.isEnabled()) await page.keyboard.press(steps-- % 2 ? 'Control+y' : 'Control+Shift+z')
-    await expect.poll(() => everything(page)).toEqual(last)
+    await eventually(() => everything(page)).toEqual(last)
     expect(errors).toEqual([])
     await page.context().close()
   })
@@ -95,7 +106,7 @@ describe('scenarios side by side', () => {
     expect(await scenarioNames(page)).toHaveLength(4)
     await page.evaluate(() => (document.activeElement as HTMLElement).blur())
     await page.keyboard.press('Control+z')
-    await expect.poll(() => scenarioNames(page)).toHaveLength(3)
+    await eventually(() => scenarioNames(page)).toHaveLength(3)
     await page.evaluate(() => (document.activeElement as HTMLElement).blur())
     const parts = ['.rail', '.toolbar', '.worksheets', '#margin']
     const reached = new Set<string>()
@@ -129,10 +140,10 @@ describe('scenarios side by side', () => {
     const { page } = await open(browser)
     await ready(page)
     await enter(page, 'sample/ph', 0, '7.2')
-    await expect.poll(() => shown(page, 'sample/ph', 1)).toBe('7.2')
+    await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.2')
     await page.locator('#worksheet-pool .head .scenario button').nth(1).click()
     await page.getByRole('menuitemradio', { name: /Bottle of 9 May/ }).click()
-    await expect.poll(() => shown(page, 'sample/ph', 1)).toBe('7.8')
+    await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.8')
     expect(await cell(page, 'sample/ph', 1).getAttribute('class')).toContain('here')
     await page.context().close()
   })

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { difference, enter, ready, select, shown } from './grid'
+import { difference, enter, eventually, ready, select, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -14,7 +14,7 @@ describe('when not all is well', () => {
     const first = await open(browser)
     await ready(first.page)
     await enter(first.page, 'sample/ph', 0, '7.2')
-    await expect.poll(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
 
     const second = await open(browser, { context: first.context })
     await ready(second.page)
@@ -29,13 +29,13 @@ describe('when not all is well', () => {
     expect(await second.page.getByRole('button', { name: 'Add scenario' }).isDisabled()).toBe(true)
 
     await enter(first.page, 'sample/ph', 0, '7.5')
-    await expect.poll(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
     await first.page.close()
-    await expect.poll(() => second.page.locator('.toolbar .state').textContent(), { timeout: 5000 }).toBe('Saved')
+    await eventually(() => second.page.locator('.toolbar .state').textContent(), { timeout: 5000 }).toBe('Saved')
     expect(await second.page.locator('.banner').count()).toBe(0)
-    await expect.poll(() => shown(second.page, 'sample/ph')).toBe('7.5')
+    await eventually(() => shown(second.page, 'sample/ph')).toBe('7.5')
     await enter(second.page, 'sample/ph', 0, '7.6')
-    await expect.poll(() => second.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await eventually(() => second.page.locator('.toolbar .state').textContent()).toBe('Saved')
     await second.page.reload()
     await ready(second.page)
     expect(await shown(second.page, 'sample/ph')).toBe('7.6')
@@ -57,7 +57,7 @@ describe('when not all is well', () => {
     )
     expect(await page.locator('.toolbar .state').textContent()).toBe('Kept nowhere but on this page')
     await enter(page, 'sample/ph', 1, '7.4')
-    await expect.poll(() => difference(page, 'saturation/lsi', 1)).toMatch(/^[−+]\d/)
+    await eventually(() => difference(page, 'saturation/lsi', 1)).toMatch(/^[−+]\d/)
     const download = page.waitForEvent('download')
     await page.getByRole('button', { name: 'Save to a file' }).click()
     expect((await download).suggestedFilename()).toMatch(/\.json$/)
@@ -72,17 +72,17 @@ describe('when not all is well', () => {
     const { page } = await open(browser)
     await ready(page)
     await enter(page, 'sample/ph', 0, '7.3')
-    await expect.poll(() => shown(page, 'saturation/ph')).toBe('7.3')
+    await eventually(() => shown(page, 'saturation/ph')).toBe('7.3')
     const [worker] = page.workers()
     await worker?.evaluate(end).catch(() => undefined)
     await enter(page, 'sample/ph', 1, '7.1')
-    await expect
-      .poll(() => page.locator('.banner').allTextContents(), { timeout: patience })
-      .toEqual(expect.arrayContaining([expect.stringContaining('nothing that was entered is lost')]))
-    await expect.poll(() => difference(page, 'sample/ph', 1)).toBe('−0.20')
+    await eventually(() => page.locator('.banner').allTextContents(), { timeout: patience }).toEqual(
+      expect.arrayContaining([expect.stringContaining('nothing that was entered is lost')]),
+    )
+    await eventually(() => difference(page, 'sample/ph', 1)).toBe('−0.20')
     await enter(page, 'sample/ph', 2, '7.0')
-    await expect.poll(() => difference(page, 'sample/ph', 2)).toBe('−0.30')
-    await expect.poll(() => shown(page, 'saturation/lsi', 2)).toMatch(/^−\d\.\d\d$/)
+    await eventually(() => difference(page, 'sample/ph', 2)).toBe('−0.30')
+    await eventually(() => shown(page, 'saturation/lsi', 2)).toMatch(/^−\d\.\d\d$/)
     await page.context().close()
   })
 })

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, enter, ready, select, shown } from './grid'
+import { asNumber, cell, enter, eventually, ready, select, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -57,10 +57,10 @@ describe('units', () => {
     await enter(page, 'pool/wind_speed', 0, '2')
     await enter(page, 'salt/target_salt', 0, '5000')
     await enter(page, 'ph_alkalinity/target_ph', 0, '7.4')
-    await expect.poll(() => shown(page, 'salt/salt_mass')).not.toMatch(/needs|^$/)
+    await eventually(() => shown(page, 'salt/salt_mass')).not.toMatch(/needs|^$/)
     const us = await figures(page)
     await page.getByText('Metric', { exact: true }).click()
-    await expect.poll(async () => (await figures(page)).find(({ id }) => id.startsWith('sample/temp'))?.unit).toBe('°C')
+    await eventually(async () => (await figures(page)).find(({ id }) => id.startsWith('sample/temp'))?.unit).toBe('°C')
     const metric = new Map((await figures(page)).map((figure) => [figure.id, figure]))
     expect(us.length).toBeGreaterThan(150)
 
@@ -90,7 +90,7 @@ describe('units', () => {
     expect(converted).toBeGreaterThan(25)
 
     await page.getByText('US customary', { exact: true }).click()
-    await expect.poll(() => figures(page)).toEqual(us)
+    await eventually(() => figures(page)).toEqual(us)
     expect(errors).toEqual([])
     await page.context().close()
   })
@@ -111,13 +111,13 @@ describe('units', () => {
       ['pool/pump_flow', '30 gpm', 6.8],
     ] as const) {
       await enter(page, row, 0, entered)
-      await expect
-        .poll(async () => Math.abs(asNumber(await shown(page, row)) - shownAs), { message: entered })
-        .toBeLessThan(0.06)
+      await eventually(async () => Math.abs(asNumber(await shown(page, row)) - shownAs), {
+        message: entered,
+      }).toBeLessThan(0.06)
     }
     // a gallon is asked for where both gallons are about
     await enter(page, 'pool/measured_volume', 0, '10000 gal')
-    await expect.poll(() => page.locator('.cell .editor [role=alert]').textContent()).toMatch(/US gal/)
+    await eventually(() => page.locator('.cell .editor [role=alert]').textContent()).toMatch(/US gal/)
     await page.keyboard.press('Escape')
     await page.context().close()
   })
@@ -128,10 +128,10 @@ describe('units', () => {
     await select(page, 'pool/volume')
     const choice = page.locator('#margin select')
     await choice.selectOption({ label: 'm³' })
-    await expect.poll(async () => asNumber(await shown(page, 'pool/volume'))).toBeCloseTo(20, 0)
+    await eventually(async () => asNumber(await shown(page, 'pool/volume'))).toBeCloseTo(20, 0)
     expect(await cell(page, 'pool/volume').locator('xpath=..').locator('[role=gridcell].unit').textContent()).toBe('m³')
     await choice.selectOption({ label: 'the usual unit' })
-    await expect.poll(async () => asNumber(await shown(page, 'pool/volume'))).toBeCloseTo(5287, -1)
+    await eventually(async () => asNumber(await shown(page, 'pool/volume'))).toBeCloseTo(5287, -1)
     await page.context().close()
   })
 })
