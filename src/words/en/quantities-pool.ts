@@ -15,7 +15,7 @@ export const quantitiesPool = {
 
   'quantity.water_body.label': 'Water body',
   'quantity.water_body.help': 'What people do in it; spas and wading pools have limits of their own.',
-  'choice.water_body.pool': 'swimming pool',
+  'choice.water_body.pool': 'pool',
   'choice.water_body.spa': 'spa or hot tub',
   'choice.water_body.wading': 'wading pool',
   'choice.water_body.plunge': 'plunge pool',

@@ -26,13 +26,13 @@ export const quantitiesSaturation = {
   'quantity.lsi.help':
     'pH less pH of saturation: under zero the water can dissolve calcium carbonate, over zero lay it down.',
   'verdict.lsi.below': 'The water is hungry for calcium and takes it from this shell.',
-  'verdict.lsi.within': 'At rest for this shell: it neither takes calcium nor lays it down.',
+  'verdict.lsi.within': 'In range for this shell: the water takes no calcium from it and lays no scale on it.',
   'verdict.lsi.above': 'The water can lay down scale, on the cell and the heater first.',
   'quantity.table_index.label': 'Index by printed factors',
   'quantity.table_index.help':
     'As an operator works it out from the printed table; it knows salt only as dissolved solids.',
   'verdict.table_index.below': 'By the printed table the water is hungry for calcium.',
-  'verdict.table_index.within': 'By the printed table the water is at rest.',
+  'verdict.table_index.within': 'By the printed table the water is in range for this shell.',
   'verdict.table_index.above': 'By the printed table the water can lay down scale.',
   'quantity.ryznar.label': 'Ryznar index',
   'quantity.ryznar.help': 'Twice the pH of saturation less the pH: the lower, the more scale.',
