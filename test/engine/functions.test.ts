@@ -181,7 +181,7 @@ describe('formulas as functions and through the formula engine', () => {
 })
 
 function expectSame(texts: readonly string[], columns: readonly Given[]): void {
-  const formulas = texts.map(parseFormula).filter((formula) => !isProblem(formula))
+  const formulas = texts.map((text) => parseFormula(text)).filter((formula): formula is Formula => !isProblem(formula))
   const catalog = catalogWith(formulas)
   const wanted = formulas.map((_, i) => `answer_${i}`)
   const [functions, engine] = [new Batch(catalog, wanted), new Batch(catalog, wanted, 8, 'engine')]

@@ -1,6 +1,10 @@
 /** A text as a file in the reader's downloads. */
 export function downloadText(name: string, text: string, type = 'application/json'): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+  downloadBlob(name, new Blob([text], { type }))
+}
+
+export function downloadBlob(name: string, content: Blob): void {
+  const address = URL.createObjectURL(content)
   const link = document.createElement('a')
   link.href = address
   link.download = name

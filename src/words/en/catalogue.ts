@@ -4,6 +4,7 @@ import { pagePlan } from './page-plan'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
+import { results } from './results'
 import { start } from './start'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
@@ -13,6 +14,7 @@ export const en = {
   ...planWords,
   ...planRules,
   ...problemsIntake,
+  ...results,
   ...functions,
   ...headless,
 } as const
