@@ -42,6 +42,6 @@ function written(reading: LabReading | undefined): string {
 
 /** A text that a spreadsheet would run as a formula goes behind an apostrophe. */
 export function quoted(text: string): string {
-  const safe = /^[=+\-@\t]/.test(text) ? `'${text}` : text
+  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
   return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }

@@ -1,5 +1,5 @@
-import { ticks } from 'd3-array'
 import { convert } from '../../units/convert'
+import { isSpan, marks } from './marks'
 import type { TableColumn } from './tableColumn'
 
 /** One axis of the chart: values in the canonical unit to pixels, and the marks along it in the shown unit. */
@@ -21,20 +21,20 @@ export function chartScale(
   from: number,
   to: number,
 ): ChartScale {
-  const room = (largest - smallest || Math.abs(largest) || 1) * MARGIN
+  const room = (isSpan(smallest, largest) ? largest - smallest : Math.abs(largest) || 1) * MARGIN
   const [min, max] = [smallest - room, largest + room]
   const at = (value: number) => from + ((value - min) * (to - from)) / (max - min)
   const canonical = row?.unit ?? unit
   const shown = (value: number) => numberOr(convert(value, canonical, unit), value)
   const back = (value: number) => numberOr(convert(value, unit, canonical), value)
-  const steps = ticks(shown(min), shown(max), Math.max(3, Math.round(Math.abs(to - from) / 90)))
+  const steps = marks(shown(min), shown(max), Math.max(3, Math.round(Math.abs(to - from) / 90)))
   const step = (steps[1] ?? 1) - (steps[0] ?? 0)
   const decimals = Math.max(0, -Math.floor(Math.log10(Math.abs(step)) + 1e-9))
-  const marks = steps.map((mark) => ({
+  const written = steps.map((mark) => ({
     at: at(back(mark)),
     label: mark.toFixed(Math.min(decimals, 20)).replace('-', '\u2212'),
   }))
-  return { min, max, at, marks }
+  return { min, max, at, marks: written }
 }
 
 function numberOr(converted: unknown, value: number): number {

@@ -34,6 +34,9 @@ export function readingColumns({ head, columns }: LabImport, reader: Reader): re
       written: (sample) => {
         const value = number(sample)
         if (!Number.isNaN(value)) return value
+        const state = column.states[sample]
+        if (state === STATE.belowUnstated) return 'ND'
+        if (state === STATE.aboveUnstated) return 'OR'
         return choices ? (choices[column.values[sample] ?? -1] ?? '') : censoredText(column, sample, String)
       },
       side: (sample) => {

@@ -1,4 +1,5 @@
-import { bisectLeft, ticks } from 'd3-array'
+import { bisectLeft } from 'd3-array'
+import { marks } from './marks'
 import type { Slices } from './slices'
 import type { TableColumn } from './tableColumn'
 
@@ -57,7 +58,7 @@ export function spreadOf(values: Float64Array): Spread | null {
   const max = sorted.at(-1)
   if (min === undefined || max === undefined) return null
   const percentiles = PERCENTILES.map((share) => percentile(sorted, share / 100))
-  const edges = [min, ...ticks(min, max, BINS).filter((edge) => edge > min && edge < max), max]
+  const edges = [min, ...marks(min, max, BINS).filter((edge) => edge > min && edge < max), max]
   const bins = edges.slice(0, -1).map((from, i): Bin => {
     const to = edges[i + 1] ?? max
     // the last one has its upper end too
