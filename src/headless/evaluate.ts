@@ -1,3 +1,4 @@
+import './smallHeap'
 import './allWords'
 import { createReadStream } from 'node:fs'
 import { Batch, type Given } from '../engine/batch'

@@ -1,3 +1,4 @@
+import './smallHeap'
 import { intake } from './intakeCommand'
 
 // A reader that stops early (`| head`) is no error.
