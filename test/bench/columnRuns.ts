@@ -24,7 +24,7 @@ export function throughSolve(name: string): Run {
   }
   return (columns) => {
     for (const column of columns) {
-      solve.solve(...(solve.parameters.map((p) => fixed[p.name] ?? column.get(p.name)) as never[]))
+      solve.solve(...(solve.parameters.map((p) => column.get(p.name) ?? fixed[p.name]) as never[]))
     }
   }
 }

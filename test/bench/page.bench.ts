@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, test } from 'vitest'
 import { toFile } from '../../src/notebook/file'
 import { inOrder } from '../../src/notebook/order'
 import { launch, open } from '../browser/open'
+import { longestTask } from './longestTask'
 import { median, report } from './report'
 import { notebookOf } from './waters'
 
@@ -117,28 +118,6 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
     },
     [scenario, watched, count] as const,
   )
-}
-
-/** The longest task of the page's main thread while `act` runs, in milliseconds. */
-async function longestTask(page: Page, act: () => Promise<unknown>): Promise<number> {
-  const client = await page.context().newCDPSession(page)
-  const events: { name?: string; dur?: number; tid?: number; pid?: number; args?: { name?: string } }[] = []
-  client.on('Tracing.dataCollected', ({ value }) => void events.push(...(value as typeof events)))
-  await client.send('Tracing.start', {
-    transferMode: 'ReportEvents',
-    traceConfig: { includedCategories: ['disabled-by-default-devtools.timeline', 'devtools.timeline', '__metadata'] },
-  })
-  await act()
-  const done = new Promise<void>((resolve) => client.once('Tracing.tracingComplete', () => resolve()))
-  await client.send('Tracing.end')
-  await done
-  const mains = new Set(
-    events.filter((e) => e.name === 'thread_name' && e.args?.name === 'CrRendererMain').map((e) => `${e.pid}/${e.tid}`),
-  )
-  const runs = events
-    .filter((e) => e.name === 'RunTask' && mains.has(`${e.pid}/${e.tid}`))
-    .map((e) => (e.dur ?? 0) / 1000)
-  return Math.max(0, ...runs)
 }
 
 describe('the page', () => {
