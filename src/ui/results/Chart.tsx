@@ -42,7 +42,9 @@ export function Chart(props: { table: Table }) {
   })
 
   onMount(() => {
-    const watch = new ResizeObserver(() => setWidth(Math.max(280, box.clientWidth)))
+    const resize = () => setWidth(Math.max(240, box.clientWidth))
+    resize()
+    const watch = new ResizeObserver(resize)
     watch.observe(box)
     onCleanup(() => watch.disconnect())
   })

@@ -51,6 +51,24 @@ export function SamplesTable(props: { table: Table; label: string }) {
     ),
   )
 
+  // What has just been worked out comes into sight, beside what names the samples.
+  createEffect(
+    on(
+      () => table().worked(),
+      (worked) => {
+        const first = table()
+          .shown()
+          .findIndex(({ group }) => group === 'result')
+        if (!worked || first < 0) return
+        queueMicrotask(() => {
+          const head = box.querySelectorAll('thead th').item(first + 1)
+          head?.scrollIntoView({ block: 'nearest', inline: 'start' })
+        })
+      },
+      { defer: true },
+    ),
+  )
+
   function onKeyDown(event: KeyboardEvent): void {
     if (event.target !== event.currentTarget) return
     const next = moved(table().place(), event, {
@@ -161,7 +179,12 @@ function Head(props: { table: Table; column: TableColumn; index: number }) {
     return now.down ? 'descending' : 'ascending'
   }
   return (
-    <th scope="col" aria-colindex={props.index} aria-sort={sorting()} class={props.column.kind}>
+    <th
+      scope="col"
+      aria-colindex={props.index}
+      aria-sort={sorting()}
+      class={`${props.column.kind} ${props.column.group}`}
+    >
       <button type="button" onClick={() => props.table.sortBy(props.column.key)}>
         <span class="label">{props.column.label}</span>
         <Show when={unitWords(props.column.unit)}>{(unit) => <span class="unit">{unit()}</span>}</Show>

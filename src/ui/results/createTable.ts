@@ -74,6 +74,7 @@ export function createTable(book: Book, source: LabImport): Table {
     if (asked !== undefined) return asked
     const column = columns().find((one) => one.key === key)
     if (column?.group === 'note') return false
+    if (key === 'date') return source.columns.dates.bytes.length > 0
     if (column?.group !== 'result' || key === 'remarks' || !manyResults()) return true
     return column.row?.target !== undefined || column.row?.range !== undefined
   }

@@ -43,7 +43,6 @@ export const results = {
   'page.results.rows_all': '{count|One sample|# samples}',
   'page.results.arranging': 'sorting…',
   'page.results.row': 'Row',
-  'page.results.chosen': 'Chosen',
   'page.results.remarks': 'Remarks',
   'page.results.not_detected': 'not detected',
   'page.results.over_range': 'over range',
@@ -53,7 +52,6 @@ export const results = {
   'page.results.columns.notes': 'Notes of the file',
 
   'page.results.where': 'Show only samples where',
-  'page.results.column': 'Column',
   'page.results.how': 'Condition',
   'page.results.how.range': 'lies between',
   'page.results.how.below': 'is below its range',
