@@ -14,6 +14,7 @@ import { allowDrop, dropFile } from './shell/dropFile'
 import { guardUnsaved } from './shell/guardUnsaved'
 import { onPageKey } from './shell/onPageKey'
 import { usePlace } from './shell/place'
+import { Unhurried } from './shell/Unhurried'
 import { Toolbar } from './Toolbar'
 
 const NotebooksPage = lazy(() => import('./notebooks/NotebooksPage').then((m) => ({ default: m.NotebooksPage })))
@@ -89,7 +90,9 @@ function OpenBook(props: { opened: Opened }) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the page */}
       <div class="book" onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
-        <Rail />
+        <Unhurried>
+          <Rail />
+        </Unhurried>
         <main
           class="page"
           classList={{ broad: place().page !== 'worksheets' }}
@@ -124,8 +127,10 @@ function OpenBook(props: { opened: Opened }) {
           <footer class="foot still">{say('page.codes_first')}</footer>
         </main>
         <Show when={place().page === 'worksheets'}>
-          <Margin open={drawer()} onClose={closeDrawer} />
-          <Peek onExplain={explain} />
+          <Unhurried>
+            <Margin open={drawer()} onClose={closeDrawer} />
+            <Peek onExplain={explain} />
+          </Unhurried>
         </Show>
       </div>
     </BookContext.Provider>

@@ -1,4 +1,4 @@
-import { createSignal, For, onMount } from 'solid-js'
+import { batch, createSignal, For, onMount } from 'solid-js'
 import { hasWords, say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
@@ -51,14 +51,16 @@ export function ChoiceList(props: { row: GridRow; scenario: string }) {
 
   function choose(index: number): void {
     const id = options()[index] ?? ''
-    book.selection.edit(null)
-    book.dispatch({
-      type: 'set_cell',
-      scenario: props.scenario,
-      quantity: quantity(),
-      cell: id === '' ? null : { kind: 'choice', id },
+    batch(() => {
+      book.selection.edit(null)
+      book.dispatch({
+        type: 'set_cell',
+        scenario: props.scenario,
+        quantity: quantity(),
+        cell: id === '' ? null : { kind: 'choice', id },
+      })
+      focusCell(book)
     })
-    focusCell(book)
   }
 
   function onKeyDown(event: KeyboardEvent): void {

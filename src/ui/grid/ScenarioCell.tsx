@@ -50,7 +50,7 @@ export function ScenarioCell(props: { row: GridRow; scenario: string; column: nu
       aria-colindex={props.column + 4}
       aria-selected={book.selection.isSelected(name())}
       aria-readonly={!isInput() || !book.writable()}
-      tabindex={book.selection.isSelected(name()) ? 0 : -1}
+      tabindex={-1}
     >
       <Switch>
         <Match when={view().figures}>

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js'
 import { hasWords, say } from '../../words/say'
 import type { Definition } from '../../worksheet/definition'
 import { useBook } from '../shell/book'
+import { Unhurried } from '../shell/Unhurried'
 import { Cautions } from './Cautions'
 import { Findings } from './Findings'
 import { GridHead } from './GridHead'
@@ -43,7 +44,7 @@ export function WorksheetView(props: { definition: Definition; number: number })
         role="grid"
         aria-labelledby={`title-${id()}`}
         aria-colcount={book.scenarios().length + 3}
-        style={{ '--count': later(), '--later': later() > 0 ? `repeat(${later()}, var(--col-cell))` : undefined }}
+        style={{ '--count': later() }}
       >
         <GridHead worksheet={id()} />
         <For each={groups()}>
@@ -57,8 +58,10 @@ export function WorksheetView(props: { definition: Definition; number: number })
           )}
         </For>
       </div>
-      <Findings definition={props.definition} />
-      <Cautions definition={props.definition} />
+      <Unhurried>
+        <Findings definition={props.definition} />
+        <Cautions definition={props.definition} />
+      </Unhurried>
       <Show when={hasWords(`worksheet.${id()}.example`)}>
         <details class="example still">
           <summary>{say('page.example')}</summary>

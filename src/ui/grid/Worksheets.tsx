@@ -1,7 +1,8 @@
 import { createEffect, For, on } from 'solid-js'
+import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
 import { usePlace } from '../shell/place'
-import { headName } from '../shell/selection'
+import { cellName, headName } from '../shell/selection'
 import { commitEntry } from './commitEntry'
 import { focusCell } from './focusCell'
 import { onGridKey } from './onGridKey'
@@ -23,6 +24,19 @@ export function Worksheets(props: { onExplain: () => void }) {
       focusCell(book)
     }),
   )
+
+  // One cell is a stop of the Tab key. Made one when all is drawn: on a cell that has the focus it costs a layout.
+  createEffect<HTMLElement | null>((before) => {
+    book.rows()
+    book.scenarios()
+    const cell = book.selection.cell()
+    const stop = cell ? document.getElementById(cellName(cell.row.key, cell.scenario)) : null
+    afterDrawing(() => {
+      before?.setAttribute('tabindex', '-1')
+      stop?.setAttribute('tabindex', '0')
+    })
+    return stop
+  }, null)
 
   // A column that goes takes the focus with it: it falls to the cell that is selected then.
   createEffect(

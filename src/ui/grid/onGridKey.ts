@@ -1,3 +1,4 @@
+import { batch } from 'solid-js'
 import type { Book } from '../shell/book'
 import { commitEntry } from './commitEntry'
 import { focusCell } from './focusCell'
@@ -23,14 +24,19 @@ export function onGridKey(book: Book, event: KeyboardEvent, keys: GridKeys): voi
 function editKey(book: Book, event: KeyboardEvent): boolean {
   const input = event.target
   if (!(input instanceof HTMLInputElement)) return false
+  // In one redraw, before which the focus moves: moved after it, it would have the whole page laid out then and there.
   const leave = (key: string, shift: boolean): boolean => {
-    if (commitEntry(book, input.value)) go(book, { key, ctrl: false, shift })
+    batch(() => {
+      if (commitEntry(book, input.value)) go(book, { key, ctrl: false, shift })
+    })
     return true
   }
   switch (event.key) {
     case 'Escape':
-      book.selection.edit(null)
-      focusCell(book)
+      batch(() => {
+        book.selection.edit(null)
+        focusCell(book)
+      })
       return true
     case 'Enter':
       return leave(event.shiftKey ? 'ArrowUp' : 'ArrowDown', false)

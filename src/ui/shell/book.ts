@@ -43,6 +43,8 @@ export interface Book {
   /** why the engine was started again; null when it never was, or the reader has seen it */
   readonly engineTrouble: Accessor<Problem | null>
   readonly selection: Selection
+  /** the same book, whose values follow a moment later: for what stands beside the grid and must not hold it up */
+  readonly unhurried: Book
 }
 
 export const BookContext = createContext<Book>()

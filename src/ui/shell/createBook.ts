@@ -1,7 +1,6 @@
 import { batch, createMemo, createSignal, onCleanup, untrack } from 'solid-js'
 import type { Change } from '../../engine/client'
 import { createEngineClient } from '../../engine/connect'
-import type { Outcome } from '../../engine/outcome'
 import { apply } from '../../notebook/apply'
 import { checkEdit } from '../../notebook/checkEdit'
 import type { Edit } from '../../notebook/edit'
@@ -13,16 +12,16 @@ import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { sentence } from '../../words/say'
 import { rowsOf } from '../grid/gridRow'
+import { afterDrawing } from './afterDrawing'
 import { announce } from './announce'
 import type { Book } from './book'
 import { catalogOf } from './catalogOf'
-import { createCells } from './cells'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
-import { createInflow } from './inflow'
 import { createParts } from './parts'
-import { createSaver } from './saving'
+import { createSaver, type Saving } from './saving'
 import { createSelection } from './selection'
 import { touched } from './touched'
+import { createValues, type Values } from './values'
 
 /** In good time for the first formula that is typed, and out of the way of the first numbers; milliseconds. */
 const FORMULAS_AFTER = 3000
@@ -38,8 +37,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const [notebook, setNotebook] = createSignal(first)
   const [history, setHistory] = createSignal(createHistory())
   const [engineTrouble, setEngineTrouble] = createSignal<Problem | null>(null)
-  const outcomes = createCells<Outcome>()
-  const sources = createCells<true>()
+  const now = createValues()
+  const later = createValues()
 
   const parts = createParts(first)
   const withOwn = createMemo(() => catalogOf(parts.worksheets()))
@@ -57,12 +56,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   })
   void engine.open(first).then(receive)
   onCleanup(() => engine.close())
-  const later = setTimeout(prepareFormulas, FORMULAS_AFTER)
-  onCleanup(() => clearTimeout(later))
-
-  const inflow = createInflow<Change>(({ scenario, quantity, outcome }) => {
-    outcomes.write(cellKey(scenario, quantity), outcome)
-  })
+  const timer = setTimeout(prepareFormulas, FORMULAS_AFTER)
+  onCleanup(() => clearTimeout(timer))
 
   /** Row by row, the rows of the worksheet in use before the others. */
   function receive(changes: readonly Change[]): void {
@@ -73,22 +68,29 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       rank.set(quantity.name, Math.min(rank.get(quantity.name) ?? near, near))
     })
     const placed = changes.map((change) => ({ change, at: rank.get(change.quantity) ?? 0 }))
-    inflow.put(placed.sort((a, b) => a.at - b.at).map(({ change }) => change))
+    const sorted = placed.sort((a, b) => a.at - b.at).map(({ change }) => change)
+    now.follow(sorted)
+    afterDrawing(() => later.follow(sorted))
   }
 
   /** Takes an edit in, whoever made it; the caller keeps the history. */
   function take(edit: Edit, next: Notebook): void {
     // First, so that the worker computes while the page redraws what was entered.
     const answer = engine.edit([edit])
+    const cells = touched(edit, untrack(parts.order))
+    const entered = edit.type === 'set_cell' ? [cellKey(edit.scenario, edit.quantity)] : cells
     batch(() => {
       setNotebook(next)
       parts.follow(next)
-      const cells = touched(edit, untrack(parts.order))
-      if (cells === 'all') sources.clear()
-      else for (const key of cells) sources.write(key, true)
+      now.touch(entered)
     })
+    afterDrawing(() => later.touch(cells))
     saver?.put([edit])
-    void answer.then(receive)
+    // What follows the cell is redrawn with its new value; where that is the old one, its source may still be another.
+    void answer.then((changes) => {
+      receive(changes)
+      if (entered !== cells && cells !== 'all') now.touch(without(cells, changes))
+    })
   }
 
   function dispatch(edit: Edit): Problem | null {
@@ -116,21 +118,16 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     take(turned.edit, applied.notebook)
   }
 
-  return {
+  const common = {
     notebook,
     catalog,
     refusedWorksheets: () => withOwn().refused,
     scenarios: parts.order,
     baseline,
-    scenario: (id) => own(parts.scenarios(), id),
-    sample: (id) => own(parts.samples(), id),
+    scenario: (id: string) => own(parts.scenarios(), id),
+    sample: (id: string) => own(parts.samples(), id),
     rows,
-    outcome: (scenario, quantity) => outcomes.read(cellKey(scenario, quantity)),
-    source(scenario, quantity) {
-      sources.read(cellKey(scenario, quantity))
-      return resolve(untrack(notebook), catalog(), scenario, quantity)
-    },
-    unit(quantity) {
+    unit(quantity: string) {
       const chosen = own(parts.units(), quantity)
       return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', parts.profile())
     },
@@ -139,11 +136,32 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     redo: () => step(redo),
     canUndo: () => history().past.length > 0,
     canRedo: () => history().future.length > 0,
-    saving: () => saver?.saving() ?? { state: 'not_kept' },
+    saving: (): Saving => saver?.saving() ?? { state: 'not_kept' },
     saveAgain: () => saver?.again(),
     settled: () => saver?.settled() ?? Promise.resolve(),
     writable,
     engineTrouble,
     selection,
   }
+
+  const from = (values: Values): Pick<Book, 'outcome' | 'source'> => ({
+    outcome: values.outcome,
+    source(scenario, quantity) {
+      values.trackSource(scenario, quantity)
+      return resolve(untrack(notebook), catalog(), scenario, quantity)
+    },
+  })
+  const unhurried: Book = {
+    ...common,
+    ...from(later),
+    get unhurried() {
+      return unhurried
+    },
+  }
+  return { ...common, ...from(now), unhurried }
+}
+
+function without(cells: readonly string[], changes: readonly Change[]): readonly string[] {
+  const changed = new Set(changes.map(({ scenario, quantity }) => cellKey(scenario, quantity)))
+  return cells.filter((cell) => !changed.has(cell))
 }

@@ -1,7 +1,8 @@
-import { type Accessor, createMemo, createSelector, createSignal } from 'solid-js'
+import { type Accessor, createMemo, createSignal } from 'solid-js'
 import type { Problem } from '../../words/problem'
 import type { GridRow } from '../grid/gridRow'
 import type { Position } from '../grid/move'
+import { createPicked } from './picked'
 
 /** An editor that is open in the selected cell. */
 export interface Editing {
@@ -71,10 +72,10 @@ export function createSelection(rows: Accessor<readonly GridRow[]>, scenarios: A
     return selected ? cellName(selected.row.key, selected.scenario) : ''
   })
 
-  const isSelected = createSelector(effective)
-  const isEdited = createSelector(() => (editing() ? effective() : ''))
+  const isSelected = createPicked(effective)
+  const isEdited = createPicked(() => (editing() ? effective() : ''))
 
-  const isIn = createSelector(() => {
+  const isIn = createPicked(() => {
     const selected = cell()
     return selected ? headName(selected.row.worksheet, selected.scenario) : ''
   })
