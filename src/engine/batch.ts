@@ -50,7 +50,7 @@ export class Batch {
   evaluate(columns: readonly Given[]): (readonly Outcome[])[] {
     const calculator = this.#calculator
     this.#worked = columns.map((given) =>
-      calculator?.run((name) => valueIn(given, name)) ? this.#read((name) => calculator.outcome(name)) : undefined,
+      calculator?.run((name) => valueIn(given, name)) ? this.#read(calculator) : undefined,
     )
     const left = columns.flatMap((_, i) => (this.#worked[i] ? [] : [i]))
     for (let start = 0; start < left.length; start += this.#width) {
@@ -79,7 +79,8 @@ export class Batch {
       })
     })
     part.forEach((i, at) => {
-      this.#worked[i] = this.#read((name) => engine.outcome(at, name))
+      const outcome = (name: string) => engine.outcome(at, name)
+      this.#worked[i] = this.#read({ outcome, notices: (name) => outcome(name).notices })
     })
   }
 
@@ -93,10 +94,10 @@ export class Batch {
     )
   }
 
-  #read(outcomeOf: (quantity: string) => Outcome): Worked {
-    const notices = new Set<Notice>()
-    for (const name of this.#rests) for (const notice of outcomeOf(name).notices) notices.add(notice)
-    return { outcomes: this.wanted.map((name) => this.#missing(name, outcomeOf)), notices }
+  #read({ outcome, notices }: Pick<Calculator, 'outcome' | 'notices'>): Worked {
+    const raised = new Set<Notice>()
+    for (const name of this.#rests) for (const notice of notices(name)) raised.add(notice)
+    return { outcomes: this.wanted.map((name) => this.#missing(name, outcome)), notices: raised }
   }
 }
 

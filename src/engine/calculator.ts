@@ -15,6 +15,7 @@ export interface Calculator {
   run(given: (quantity: string) => Value | undefined): boolean
   /** what stands in the column of the last run; the names of what is missing are not gathered here */
   outcome(quantity: string): Outcome
+  notices(quantity: string): readonly Notice[]
 }
 
 /** Null when a formula of the layout uses what closures do not cover. */
@@ -113,6 +114,21 @@ export function createCalculator(layout: Layout): Calculator | null {
     return value ?? problem('missing', [], { names: name })
   })
 
+  const solvesOf = quantities.map(({ name }) => layout.solvesReadBy.get(name) ?? [])
+  const checksOf = quantities.map(({ name }) => layout.checksOf.get(name) ?? [])
+
+  /** Of the cell, the solves that it reads and its checks. */
+  function noticesOf(row: number): readonly Notice[] {
+    const own = raised[row] ?? NONE
+    const more: Notice[] = []
+    for (const id of solvesOf[row] ?? []) more.push(...(blockRaised.get(id) ?? NONE))
+    for (const check of checksOf[row] ?? []) {
+      const notice = layout.checks[check]?.notice
+      if (checked[check] === true && notice) more.push(notice)
+    }
+    return more.length === 0 ? own : [...own, ...more]
+  }
+
   return {
     run(given) {
       const standing: boolean[] = []
@@ -140,16 +156,12 @@ export function createCalculator(layout: Layout): Calculator | null {
       if (row === undefined || value === undefined) {
         return { problem: problem('unknown_quantity', [quantity]), notices: NONE }
       }
-      let notices: Notice[] = raised[row] ?? NONE
-      const more = (notice: Notice) => {
-        notices = notices.length === 0 ? [notice] : [...notices, notice]
-      }
-      for (const id of layout.solvesReadBy.get(quantity) ?? []) blockRaised.get(id)?.forEach(more)
-      for (const check of layout.checksOf.get(quantity) ?? []) {
-        const notice = layout.checks[check]?.notice
-        if (checked[check] === true && notice) more(notice)
-      }
+      const notices = noticesOf(row)
       return typeof value === 'object' ? { problem: value, notices } : { value, notices }
+    },
+    notices(quantity) {
+      const row = rowOf.get(quantity)
+      return row === undefined ? NONE : noticesOf(row)
     },
   }
 }

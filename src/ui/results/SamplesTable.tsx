@@ -1,5 +1,5 @@
 import { createVirtualizer } from '@tanstack/solid-virtual'
-import { createEffect, createMemo, For, on, Show } from 'solid-js'
+import { createEffect, createMemo, For, Index, on, Show } from 'solid-js'
 import { say } from '../../words/say'
 import { unitWords } from '../unitWords'
 import type { Place, Table } from './createTable'
@@ -114,22 +114,19 @@ export function SamplesTable(props: { table: Table; label: string }) {
           </tr>
         </thead>
         <tbody style={{ height: `${virtual.getTotalSize()}px` }}>
-          <For each={virtual.getVirtualItems()}>
+          <Index each={virtual.getVirtualItems()}>
             {(item) => {
-              const sample = () => table().rows()[item.index] ?? 0
+              const row = () => item().index
+              const sample = () => table().rows()[row()] ?? 0
               const chosen = () => table().chosen.has(sample())
               return (
                 <tr
-                  aria-rowindex={item.index + 2}
+                  aria-rowindex={row() + 2}
                   aria-selected={chosen()}
                   classList={{ chosen: chosen() }}
-                  style={{ transform: `translateY(${item.start}px)` }}
+                  style={{ transform: `translateY(${item().start}px)` }}
                 >
-                  <td
-                    id={cellId({ row: item.index, column: 0 })}
-                    aria-colindex={1}
-                    classList={{ at: isAt(item.index, 0) }}
-                  >
+                  <td id={cellId({ row: row(), column: 0 })} aria-colindex={1} classList={{ at: isAt(row(), 0) }}>
                     <input
                       type="checkbox"
                       tabindex={-1}
@@ -137,7 +134,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
                       checked={chosen()}
                       onChange={(event) => {
                         table().chosen.set(sample(), event.currentTarget.checked)
-                        table().setPlace({ row: item.index, column: 0 })
+                        table().setPlace({ row: row(), column: 0 })
                       }}
                     />
                   </td>
@@ -146,14 +143,14 @@ export function SamplesTable(props: { table: Table; label: string }) {
                       // biome-ignore lint/a11y/useKeyWithClickEvents: keys are the grid's
                       <td
                         role={column.key === 'name' ? 'rowheader' : undefined}
-                        id={cellId({ row: item.index, column: i() + 1 })}
+                        id={cellId({ row: row(), column: i() + 1 })}
                         aria-colindex={i() + 2}
                         class={`${column.kind} ${column.group} ${column.standing(sample())}`}
                         classList={{
-                          at: isAt(item.index, i() + 1),
+                          at: isAt(row(), i() + 1),
                           out: isOut(column, sample()),
                         }}
-                        onClick={() => table().setPlace({ row: item.index, column: i() + 1 })}
+                        onClick={() => table().setPlace({ row: row(), column: i() + 1 })}
                       >
                         {column.text(sample())}
                         <Show when={isOut(column, sample())}>
@@ -165,7 +162,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
                 </tr>
               )
             }}
-          </For>
+          </Index>
         </tbody>
       </table>
     </div>
