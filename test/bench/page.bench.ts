@@ -101,6 +101,9 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
         const input = document.activeElement as HTMLInputElement
         if (input.tagName !== 'INPUT') throw new Error('no editor opened')
         input.value = (7.2 + ((i * 7) % 50) / 100).toFixed(2)
+        // A person's Enter comes as a task of its own, after the figure that was typed has been drawn.
+        await new Promise(requestAnimationFrame)
+        await new Promise((done) => setTimeout(done))
         const redrawn = new Promise<void>((done) => {
           const observer = new MutationObserver(() => {
             observer.disconnect()
