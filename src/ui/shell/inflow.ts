@@ -2,7 +2,7 @@ import { batch } from 'solid-js'
 
 /** Changes written in one go, and how long the page may be held before it is let breathe, in milliseconds. */
 const AT_ONCE = 100
-const LONGEST = 8
+const LONGEST = 16
 
 export interface Inflow<T> {
   put(changes: readonly T[]): void
