@@ -286,9 +286,9 @@ export function ionicStrengthOf(p: Point, totals: Totals): number {
 export function concentration(p: Point, species: number): number {
   const metal = p.metal[rowOf[species] ?? 0] ?? 0
   const ligand = p.ligand[columnOf[species] ?? 0] ?? 0
-  // The constants of what a water does not hold are not kept up to date, and may be those of any water before it.
-  if (metal === 0 || ligand === 0) return 0
-  const bare = (conditional[species] ?? 0) * (p.powers[protonsOf[species] ?? 0] ?? 0) * metal * ligand
   const hocl = hoclOf[species] ?? 0
-  return hocl === 0 ? bare : bare * (p.ligand[CHLORINE] ?? 0) ** hocl
+  const taken = hocl === 0 ? 1 : (p.ligand[CHLORINE] ?? 0) ** hocl
+  // The constants of what a water does not hold are not kept up to date, and may be those of any water before it.
+  if (metal === 0 || ligand === 0 || taken === 0) return 0
+  return (conditional[species] ?? 0) * (p.powers[protonsOf[species] ?? 0] ?? 0) * metal * ligand * taken
 }
