@@ -12,9 +12,10 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
   const id = newId()
   return {
     format: 'basinbook-notebook',
-    version: 1,
+    version: 2,
     id: newId(),
     name,
+    place: '',
     note: '',
     profile,
     units: {},

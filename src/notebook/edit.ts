@@ -16,7 +16,12 @@ export type SimpleEdit =
   | { readonly type: 'remove_sample'; readonly sample: string }
   | {
       readonly type: 'change_notebook'
-      readonly set: { readonly name?: string; readonly note?: string; readonly profile?: Profile }
+      readonly set: {
+        readonly name?: string
+        readonly place?: string
+        readonly note?: string
+        readonly profile?: Profile
+      }
     }
   /** unit null: back to the profile's */
   | { readonly type: 'set_unit'; readonly quantity: string; readonly unit: string | null }

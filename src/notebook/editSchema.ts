@@ -46,6 +46,7 @@ const simple = [
     type: z.literal('change_notebook'),
     set: z.strictObject({
       name: z.exactOptional(nameSchema),
+      place: z.exactOptional(nameSchema),
       note: z.exactOptional(noteSchema),
       profile: z.exactOptional(profileSchema),
     }),

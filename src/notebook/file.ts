@@ -11,12 +11,13 @@ import { unsound } from './soundness'
 /** The notebook as a file: UTF-8 JSON, one entry a line, the same text for the same content. */
 export function toFile(notebook: Notebook): string {
   const scenarios = Object.fromEntries(inOrder(notebook).map((scenario) => [scenario.id, scenario]))
-  const { format, version, id, name, note, profile, worksheets } = notebook
+  const { format, version, id, name, place, note, profile, worksheets } = notebook
   const file: Notebook = {
     format,
     version,
     id,
     name,
+    place,
     note,
     profile,
     units: sorted(notebook.units),

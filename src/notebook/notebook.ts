@@ -56,9 +56,11 @@ export interface Product {
 /** One document, one pool. It changes only by edits. */
 export interface Notebook {
   readonly format: 'basinbook-notebook'
-  readonly version: 1
+  readonly version: 2
   readonly id: string
   readonly name: string
+  /** where the pool stands, or whose it is: what it is found by beside its name */
+  readonly place: string
   readonly note: string
   readonly profile: Profile
   /** units chosen row by row, over the profile's: quantity → unit code */

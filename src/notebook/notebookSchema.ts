@@ -72,9 +72,10 @@ export const productSchema: z.ZodMiniType<Product> = z.strictObject({
 /** The shape of a notebook; that its parts fit together is asked of `soundness`. */
 export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   format: z.literal('basinbook-notebook'),
-  version: z.literal(1),
+  version: z.literal(2),
   id: idSchema,
   name: nameSchema,
+  place: nameSchema,
   note: noteSchema,
   profile: profileSchema,
   units: record(quantitySchema, unitSchema, LIMITS.entries),

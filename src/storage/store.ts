@@ -116,7 +116,7 @@ function storeOn(database: Database, now: () => number): Store {
       if (entry.head !== from.head) return problem('written_elsewhere')
       const log = writing.objectStore('log')
       const records = next.edits.map(
-        (edit, at): LogRecord => ({ notebook: id, seq: from.head + 1 + at, format: 1, edit }),
+        (edit, at): LogRecord => ({ notebook: id, seq: from.head + 1 + at, format: next.notebook.version, edit }),
       )
       await Promise.all(records.map((record) => log.add(record)))
       const due = head - entry.snapshot >= SNAPSHOT_EVERY

@@ -1,9 +1,10 @@
+import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { apply } from '../../src/notebook/apply'
 import type { Edit } from '../../src/notebook/edit'
 import { fromFile, toFile } from '../../src/notebook/file'
-import { migrate } from '../../src/notebook/migrations/migrate'
+import { MIGRATIONS, migrate } from '../../src/notebook/migrations/migrate'
 import type { Notebook } from '../../src/notebook/notebook'
 import { isProblem } from '../../src/words/problem'
 import { sentence } from '../../src/words/say'
@@ -102,19 +103,19 @@ describe('refusals', () => {
   })
 
   test('of a newer version, or none', () => {
-    expect(changed((json) => Object.assign(json, { version: 2, more: true }))).toMatchInlineSnapshot(`
+    expect(changed((json) => Object.assign(json, { version: 3, more: true }))).toMatchInlineSnapshot(`
       [
-        "mine.json is written in version 2 of the notebook format, and this program reads up to version 1; open it with a newer Basinbook.",
+        "mine.json is written in version 3 of the notebook format, and this program reads up to version 2; open it with a newer Basinbook.",
       ]
     `)
     expect(changed((json) => Object.assign(json, { version: '1' }))).toMatchInlineSnapshot(`
       [
-        "mine.json: its “version” is not a whole number from 1; this program reads up to 1.",
+        "mine.json: its “version” is not a whole number from 1; this program reads up to 2.",
       ]
     `)
     expect(changed((json) => Object.assign(json, { version: 0 }))).toMatchInlineSnapshot(`
       [
-        "mine.json: its “version” is not a whole number from 1; this program reads up to 1.",
+        "mine.json: its “version” is not a whole number from 1; this program reads up to 2.",
       ]
     `)
   })
@@ -345,6 +346,14 @@ describe('migrations', () => {
     expect(migrate('edit', 'a', 1, [], [renamed, doubled])).toEqual({ today: [['a'], ['a']] })
     expect(migrate('edit', 'a', 2, [], [renamed, doubled])).toEqual({ today: ['a', 'a'] })
     expect(migrate('edit', 'a', 3, [], [renamed, doubled])).toEqual({ today: 'a' })
+  })
+
+  test.each([1])('open a notebook of version %i as one of today', (version) => {
+    const text = readFileSync(new URL(`versions/${version}.json`, import.meta.url), 'utf8')
+    const opened = fromFile(text, 'old.json')
+    expect(opened).toMatchObject({ version: MIGRATIONS.length + 1, id: 'little-heron', place: '' })
+    const { version: _, ...before } = JSON.parse(text)
+    expect(opened).toMatchObject(before)
   })
 
   test('do not go back', () => {

@@ -8,9 +8,10 @@ import { sentence } from '../../src/words/say'
 /** The ids in the tests are words, so that a failing one can be read. */
 export const EMPTY: Notebook = {
   format: 'basinbook-notebook',
-  version: 1,
+  version: 2,
   id: 'book',
   name: 'Test pool',
+  place: '',
   note: '',
   profile: 'metric',
   units: {},

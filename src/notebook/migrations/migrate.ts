@@ -1,13 +1,9 @@
 import { type Problem, problem } from '../../words/problem'
-
-/** What takes a document, and an edit, from one version of the format to the next. Each is pure and knows its one step only. */
-export interface Migration {
-  readonly notebook: (old: unknown) => unknown
-  readonly edit: (old: unknown) => unknown
-}
+import type { Migration } from './migration'
+import { toVersion2 } from './toVersion2'
 
 /** In order: the first takes version 1 to 2. A migration has a file of its own and a frozen file of its version in the tests. */
-export const MIGRATIONS: readonly Migration[] = []
+export const MIGRATIONS: readonly Migration[] = [toVersion2]
 
 /**
  * A document or an edit of an earlier version in the form of today.
