@@ -24,8 +24,8 @@ export interface Sample {
   /** a sample of another place inherits nothing of `pool` */
   readonly elsewhere: boolean
   readonly readings: Readonly<Record<string, Reading>>
-  /** where it came from: file name and row as a spreadsheet counts it */
-  readonly origin?: { readonly file: string; readonly row: number }
+  /** where it came from: file name, row as a spreadsheet counts it, and the id under which this browser keeps the file */
+  readonly origin?: { readonly file: string; readonly row: number; readonly import?: string }
 }
 
 export interface Scenario {

@@ -46,7 +46,13 @@ export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   date: written(DATE),
   elsewhere: z.boolean(),
   readings: record(quantitySchema, reading, LIMITS.entries),
-  origin: z.exactOptional(z.strictObject({ file: upTo(LIMITS.note), row: z.int().check(z.minimum(1)) })),
+  origin: z.exactOptional(
+    z.strictObject({
+      file: upTo(LIMITS.note),
+      row: z.int().check(z.minimum(1)),
+      import: z.exactOptional(idSchema),
+    }),
+  ),
 })
 
 export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({

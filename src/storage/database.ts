@@ -6,7 +6,7 @@ import { storageProblem } from './storageProblem'
 export type Database = IDBPDatabase<Schema>
 type Names = readonly StoreNames<Schema>[]
 
-const VERSION = 2
+const VERSION = 3
 
 /** The database; a problem when the browser has none to give, or another tab holds an older version of it open. */
 export function openDatabase(name: string): Promise<Database | Problem> {
@@ -28,6 +28,9 @@ export function openDatabase(name: string): Promise<Database | Problem> {
           database.createObjectStore('imports', { keyPath: 'id' })
           database.createObjectStore('import_columns', { keyPath: 'id' })
           database.createObjectStore('mappings', { keyPath: 'name' })
+        }
+        if (from < 3) {
+          database.createObjectStore('import_files', { keyPath: 'id' })
         }
       },
       blocked: () => give(problem('storage_held')),

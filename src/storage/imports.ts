@@ -5,14 +5,17 @@ import { storageProblem } from './storageProblem'
 
 /**
  * The lab files that were read in and kept, and the mappings that were given a name. An import is written once and never
- * changed. `Head` is what a list shows of it, `Body` its columns: plain data and typed arrays, as they were put in.
+ * changed. `Head` is what a list shows of it, `Body` its columns: plain data and typed arrays, as they were put in. The
+ * file itself stands beside them, so that what was read can be held to what was sent.
  */
 export interface Imports<Head extends { readonly id: string }, Body> {
   /** the last read first */
   list(): Promise<readonly Head[] | Problem>
   /** all of it in one transaction, or nothing */
-  put(head: Head, body: Body): Promise<undefined | Problem>
+  put(head: Head, body: Body, file: Blob): Promise<undefined | Problem>
   body(id: string): Promise<Body | Problem>
+  /** null: it was kept before files were */
+  file(id: string): Promise<Blob | null | Problem>
   remove(id: string): Promise<undefined | Problem>
   /** the last kept last */
   mappings(): Promise<readonly KeptMapping[] | Problem>
@@ -44,12 +47,13 @@ function importsOn<Head extends { readonly id: string }, Body>(
           return heads.map(({ head }) => head as Head)
         }),
       ),
-    put: (head, body) =>
+    put: (head, body, file) =>
       strictly(database, LAB_STORES, async (writing) => {
         const imports = writing.objectStore('imports')
         if ((await imports.getKey(head.id)) !== undefined) return problem('import_kept_already')
         const entry: StoredImport = { id: head.id, kept: now(), head }
         await writing.objectStore('import_columns').add({ id: head.id, body })
+        await writing.objectStore('import_files').add({ id: head.id, file })
         await imports.add(entry)
         return undefined
       }),
@@ -57,9 +61,11 @@ function importsOn<Head extends { readonly id: string }, Body>(
       answered(
         database.get('import_columns', id).then((found) => (found ? (found.body as Body) : problem('import_not_kept'))),
       ),
+    file: (id) => answered(database.get('import_files', id).then((found) => found?.file ?? null)),
     remove: (id) =>
       strictly(database, LAB_STORES, async (writing) => {
-        await Promise.all([writing.objectStore('imports').delete(id), writing.objectStore('import_columns').delete(id)])
+        const stores = ['imports', 'import_columns', 'import_files'] as const
+        await Promise.all(stores.map((store) => writing.objectStore(store).delete(id)))
         return undefined
       }),
     mappings: () => answered(database.getAll('mappings').then((all) => [...all].sort((a, b) => a.kept - b.kept))),

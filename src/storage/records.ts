@@ -42,6 +42,12 @@ export interface StoredColumns {
   readonly body: unknown
 }
 
+/** The file that it was read from, byte for byte. */
+export interface StoredFile {
+  readonly id: string
+  readonly file: Blob
+}
+
 /** How one laboratory's files are read, under a name: the text of a mapping file. */
 export interface KeptMapping {
   readonly name: string
@@ -56,8 +62,9 @@ export interface Schema extends DBSchema {
   imports: { key: string; value: StoredImport }
   import_columns: { key: string; value: StoredColumns }
   mappings: { key: string; value: KeptMapping }
+  import_files: { key: string; value: StoredFile }
 }
 
 /** of notebooks, and of lab files */
 export const STORES = ['notebooks', 'log', 'snapshots'] as const
-export const LAB_STORES = ['imports', 'import_columns', 'mappings'] as const
+export const LAB_STORES = ['imports', 'import_columns', 'import_files', 'mappings'] as const

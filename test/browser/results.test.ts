@@ -110,6 +110,7 @@ describe('the samples of a lab file', () => {
     await page.getByText('samples only').click()
     await page.getByRole('button', { name: 'Take 2 samples in' }).click()
     await page.getByText('None is chosen yet').waitFor()
+    await page.getByText('Kept in this browser.').waitFor()
     await page.goto(`${page.url().split('#')[0]}#worksheets`)
     await ready(page)
     expect(await scenarioNames(page)).toHaveLength(3)
@@ -223,6 +224,10 @@ describe('a lab file that is kept', () => {
     const refused = readFileSync((await (await download).path()) ?? '', 'utf8')
     expect(refused.split('\n')[0]).toBe('row,column,found,why,cells')
     expect(refused).toContain('siehe Rückseite')
+
+    const asItCame = page.waitForEvent('download')
+    await page.getByRole('button', { name: 'Save the file as it came' }).click()
+    expect(readFileSync((await (await asItCame).path()) ?? '')).toEqual(readFileSync(FILE))
 
     await page.getByRole('link', { name: 'All lab files' }).click()
     await page.getByRole('button', { name: 'Delete lab-forty.csv' }).click()

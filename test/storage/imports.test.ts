@@ -17,14 +17,16 @@ async function imports(now?: () => number): Promise<Imports<Head, Body>> {
   return good(await openImports<Head, Body>('basinbook', now))
 }
 
+const FILE = new Blob(['pH\r\n7,4\r\n'])
+
 beforeEach(freshBrowser)
 
 describe('lab files that are kept', () => {
   test('are there again in another tab, the last first, columns as they were', async () => {
     let time = 0
     const store = await imports(() => ++time)
-    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4, Number.NaN) }))
-    good(await store.put({ id: 'b', name: 'summer.csv' }, { values: Float64Array.of(7.6) }))
+    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4, Number.NaN) }, FILE))
+    good(await store.put({ id: 'b', name: 'summer.csv' }, { values: Float64Array.of(7.6) }, FILE))
     const other = await imports()
     expect(good(await other.list())).toEqual([
       { id: 'b', name: 'summer.csv' },
@@ -35,8 +37,8 @@ describe('lab files that are kept', () => {
 
   test('are written once: what is there is not written over', async () => {
     const store = await imports()
-    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4) }))
-    expect(await store.put({ id: 'a', name: 'other.csv' }, { values: Float64Array.of(1) })).toMatchObject({
+    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4) }, FILE))
+    expect(await store.put({ id: 'a', name: 'other.csv' }, { values: Float64Array.of(1) }, FILE)).toMatchObject({
       code: 'import_kept_already',
     })
     expect(good(await store.list())).toEqual([{ id: 'a', name: 'spring.csv' }])
@@ -46,14 +48,24 @@ describe('lab files that are kept', () => {
   test('that cannot be written whole leave nothing', async () => {
     const store = await imports()
     const body = { values: Float64Array.of(1), no: () => 1 }
-    expect(await store.put({ id: 'a', name: 'spring.csv' }, body)).toMatchObject({ code: 'storage_failed' })
+    expect(await store.put({ id: 'a', name: 'spring.csv' }, body, FILE)).toMatchObject({ code: 'storage_failed' })
     expect(good(await store.list())).toEqual([])
     expect(await store.body('a')).toMatchObject({ code: 'import_not_kept' })
   })
 
+  test('are there byte for byte; one of a time before files were kept says so', async () => {
+    const store = await imports()
+    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(1) }, FILE))
+    const file = good(await store.file('a'))
+    expect(await file?.text()).toBe('pH\r\n7,4\r\n')
+    expect(await store.file('b')).toBeNull()
+    good(await store.remove('a'))
+    expect(await store.file('a')).toBeNull()
+  })
+
   test('go with their columns', async () => {
     const store = await imports()
-    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(1) }))
+    good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(1) }, FILE))
     good(await store.remove('a'))
     expect(good(await store.list())).toEqual([])
     expect(await store.body('a')).toMatchObject({ code: 'import_not_kept' })
@@ -74,19 +86,28 @@ describe('lab files that are kept', () => {
   })
 })
 
-test('a database of the first version keeps its notebooks and gains room for lab files', async () => {
-  const first = await openDB('basinbook', 1, {
+test.each([1, 2])('a database of version %i keeps what it has and gains room for what is new', async (version) => {
+  const old = await openDB('basinbook', version, {
     upgrade(database) {
       database.createObjectStore('notebooks', { keyPath: 'id' })
       database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
       database.createObjectStore('snapshots', { keyPath: ['notebook', 'seq'] })
+      if (version < 2) return
+      database.createObjectStore('imports', { keyPath: 'id' })
+      database.createObjectStore('import_columns', { keyPath: 'id' })
+      database.createObjectStore('mappings', { keyPath: 'name' })
     },
   })
-  await first.put('notebooks', { id: 'book', name: 'Test pool', changed: 1, head: 0, snapshot: 0 })
-  await first.put('snapshots', { notebook: 'book', seq: 0, text: toFile(EMPTY) })
-  first.close()
+  await old.put('notebooks', { id: 'book', name: 'Test pool', changed: 1, head: 0, snapshot: 0 })
+  await old.put('snapshots', { notebook: 'book', seq: 0, text: toFile(EMPTY) })
+  if (version === 2) {
+    await old.put('imports', { id: 'old', kept: 1, head: { id: 'old', name: 'winter.csv' } })
+    await old.put('import_columns', { id: 'old', body: { values: Float64Array.of(7.2) } })
+  }
+  old.close()
   const store = await imports()
-  good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4) }))
+  good(await store.put({ id: 'a', name: 'spring.csv' }, { values: Float64Array.of(7.4) }, FILE))
   expect(good(await (await opened()).load('book'))).toEqual(EMPTY)
-  expect(good(await store.list())).toHaveLength(1)
+  expect(good(await store.list())).toHaveLength(version)
+  if (version === 2) expect(good(await store.body('old'))).toEqual({ values: Float64Array.of(7.2) })
 })

@@ -277,8 +277,8 @@ describe('chosen samples', () => {
     if (edit.type !== 'together') throw new Error(edit.type)
     const samples = edit.edits.flatMap((one) => (one.type === 'put_sample' ? [one.sample] : []))
     expect(samples.map(({ name, date, origin }) => [name, date, origin])).toEqual([
-      ['=SUM(A1)', '2026-05-02', { file: 'invented.csv', row: 2 }],
-      ['C-3', '2026-05-03', { file: 'invented.csv', row: 4 }],
+      ['=SUM(A1)', '2026-05-02', { file: 'invented.csv', row: 2, import: source.head.id }],
+      ['C-3', '2026-05-03', { file: 'invented.csv', row: 4, import: source.head.id }],
     ])
     expect(samples[0]?.readings).toMatchObject({
       ph: { kind: 'value', entered: '7.40', unit: 'pH', canonical: 7.4 },

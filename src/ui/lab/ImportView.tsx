@@ -2,10 +2,12 @@ import { createResource, createSignal, Show } from 'solid-js'
 import type { RowOutcome } from '../../intake/outcome'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
+import { downloadBlob } from '../notebooks/downloadText'
 import { Problems } from '../notebooks/Problems'
 import { ResultsView } from '../results/ResultsView'
 import { announce } from '../shell/announce'
 import { AccountLine } from './AccountLine'
+import { KEPT, type Keeping } from './createKeeping'
 import { fileFacts } from './fileFacts'
 import type { LabImport } from './labImport'
 import { withLabStore } from './labStore'
@@ -16,22 +18,24 @@ export function ImportView(props: {
   source: LabImport
   /** the first refused rows, where the file has just been read */
   refused: readonly Extract<RowOutcome, { kind: 'refused' }>[]
-  kept: boolean
-  onKept?: () => void
+  keeping: Keeping
 }) {
   const [problem, setProblem] = createSignal<Problem | null>(null)
-  const [keeping, setKeeping] = createSignal(false)
+  const [underWay, setUnderWay] = createSignal(false)
   const head = () => props.source.head
 
   async function keep(): Promise<void> {
-    setKeeping(true)
-    const { columns, refusedCsv } = props.source
-    const trouble = await withLabStore((store) => store.put(head(), { columns, refusedCsv }))
-    setKeeping(false)
+    setUnderWay(true)
+    const trouble = await props.keeping.keep()
+    setUnderWay(false)
     setProblem(trouble ?? null)
-    if (trouble) return
-    announce(say('page.lab.kept_now', { name: head().name }))
-    props.onKept?.()
+    if (!trouble) announce(say('page.lab.kept_now', { name: head().name }))
+  }
+
+  async function saveFile(): Promise<void> {
+    const file = await withLabStore((store) => store.file(head().id))
+    if (file instanceof Blob) downloadBlob(head().name, file)
+    else setProblem(file ?? { code: 'import_file_not_kept', path: [], facts: {} })
   }
 
   return (
@@ -40,14 +44,17 @@ export function ImportView(props: {
       <p class="quiet facts">
         {fileFacts(head())}{' '}
         <Show
-          when={props.kept}
+          when={props.keeping.kept()}
           fallback={
-            <button type="button" class="link" disabled={keeping()} onClick={keep}>
+            <button type="button" class="link" disabled={underWay()} onClick={keep}>
               {say('page.lab.keep')}
             </button>
           }
         >
-          {say('page.lab.is_kept')}
+          {say('page.lab.is_kept')}{' '}
+          <button type="button" class="link" onClick={saveFile}>
+            {say('page.lab.save_file')}
+          </button>
         </Show>
       </p>
       <Problems problems={problem() ? [problem() as Problem] : []} />
@@ -58,7 +65,7 @@ export function ImportView(props: {
         file={head().name}
       />
       <Show when={props.source.columns.count > 0}>
-        <ResultsView source={props.source} />
+        <ResultsView source={props.source} keeping={props.keeping} />
       </Show>
     </>
   )
@@ -85,7 +92,7 @@ export function KeptImport(props: { id: string }) {
     <>
       <Problems problems={isProblem(found()) ? [found() as Problem] : []} />
       <Show when={source()} keyed>
-        {(now) => <ImportView source={now} refused={[]} kept={true} />}
+        {(now) => <ImportView source={now} refused={[]} keeping={KEPT} />}
       </Show>
     </>
   )

@@ -9,6 +9,7 @@ import { Problems } from '../notebooks/Problems'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { Columns } from './Columns'
+import { createKeeping, type Keeping } from './createKeeping'
 import { ImportView } from './ImportView'
 import { keptMappings } from './keptMappings'
 import { setLabFile } from './labFile'
@@ -20,6 +21,7 @@ import { type LabReading, readLab } from './readLab'
 
 interface Found {
   readonly source: LabImport
+  readonly keeping: Keeping
   readonly refused: Imported['refused']
 }
 
@@ -35,7 +37,6 @@ export function ReadFile(props: { file: File }) {
   const [progress, setProgress] = createSignal<Progress | null>(null)
   const [understood, setUnderstood] = createSignal<LabReading | null>(null)
   const [found, setFound] = createSignal<Found | null>(null)
-  const [kept, setKept] = createSignal('')
   let reading = new AbortController()
   onCleanup(() => {
     reading.abort()
@@ -66,11 +67,9 @@ export function ReadFile(props: { file: File }) {
     setProgress(null)
     setProblems(isProblem(found) ? [found] : [])
     const { understanding, imported } = isProblem(found) || !found ? NOTHING : found
-    setFound(
-      understanding && imported
-        ? { source: labImportOf(props.file, understanding, imported, Date.now()), refused: imported.refused }
-        : null,
-    )
+    if (!understanding || !imported) return void setFound(null)
+    const source = labImportOf(props.file, understanding, imported, Date.now())
+    setFound({ source, keeping: createKeeping(source, props.file), refused: imported.refused })
   }
 
   function cancel(): void {
@@ -120,14 +119,7 @@ export function ReadFile(props: { file: File }) {
         )}
       </Show>
       <Show when={found()} keyed>
-        {({ source, refused }) => (
-          <ImportView
-            source={source}
-            refused={refused}
-            kept={kept() === source.head.id}
-            onKept={() => setKept(source.head.id)}
-          />
-        )}
+        {({ source, keeping, refused }) => <ImportView source={source} keeping={keeping} refused={refused} />}
       </Show>
     </>
   )

@@ -31,7 +31,7 @@ export function takeIn(
       date: textAt(columns.dates, at),
       elsewhere: options.elsewhere,
       readings: readingsOf(source, at, options),
-      origin: { file: head.name, row },
+      origin: { file: head.name, row, import: head.id },
     }
   })
   if (options.scenarios) return addSamples(notebook, samples)

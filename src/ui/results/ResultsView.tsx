@@ -2,6 +2,7 @@ import './results.css'
 import { createSignal, Show } from 'solid-js'
 import { results as words } from '../../words/en/results'
 import { addWords, say } from '../../words/say'
+import type { Keeping } from '../lab/createKeeping'
 import type { LabImport } from '../lab/labImport'
 import { downloadBlob } from '../notebooks/downloadText'
 import { announce } from '../shell/announce'
@@ -21,7 +22,7 @@ import { WorkOut } from './WorkOut'
 addWords(words)
 
 /** The samples of one lab file: what can be worked out of them, the table of all, their summary and a chart. */
-export function ResultsView(props: { source: LabImport }) {
+export function ResultsView(props: { source: LabImport; keeping: Keeping }) {
   const book = useBook()
   const table = createTable(book, props.source)
   const [saving, setSaving] = createSignal(false)
@@ -61,7 +62,7 @@ export function ResultsView(props: { source: LabImport }) {
           <SamplesTable table={table} label={say('page.results.table')} />
           <TraceLine table={table} />
         </section>
-        <TakeIn table={table} />
+        <TakeIn table={table} keeping={props.keeping} />
       </Show>
       <Show when={stage() > 2}>
         <section>

@@ -1,7 +1,8 @@
 import { createSignal, Show } from 'solid-js'
-import type { Problem } from '../../words/problem'
-import { say } from '../../words/say'
+import { type Problem, problem } from '../../words/problem'
+import { say, sentence } from '../../words/say'
 import { CensoredSwitch } from '../lab/CensoredSwitch'
+import type { Keeping } from '../lab/createKeeping'
 import { setLabFile } from '../lab/labFile'
 import { type Censored, takeIn } from '../lab/takeIn'
 import { Problems } from '../notebooks/Problems'
@@ -11,16 +12,19 @@ import { useBook } from '../shell/book'
 import { goTo } from '../shell/place'
 import type { Table } from './createTable'
 
-/** The chosen rows become scenarios of the notebook, or samples that its scenarios can be tied to. */
-export function TakeIn(props: { table: Table }) {
+/**
+ * The chosen rows become scenarios of the notebook, or samples that its scenarios can be tied to. The file is kept with
+ * them, so that each reading can be traced to its row and column.
+ */
+export function TakeIn(props: { table: Table; keeping: Keeping }) {
   const book = useBook()
   const [whose, setWhose] = createSignal<'elsewhere' | 'here'>('elsewhere')
   const [as, setAs] = createSignal<'scenarios' | 'samples'>('scenarios')
   const [censored, setCensored] = createSignal<Censored>('leave_out')
-  const [problem, setProblem] = createSignal<Problem | null>(null)
+  const [trouble, setTrouble] = createSignal<Problem | null>(null)
   const count = () => props.table.chosen.count()
 
-  function take(): void {
+  async function take(): Promise<void> {
     const chosen = props.table.chosen.list()
     const edit = takeIn(book.notebook(), props.table.source, chosen, {
       elsewhere: whose() === 'elsewhere',
@@ -29,11 +33,13 @@ export function TakeIn(props: { table: Table }) {
       catalog: book.catalog(),
     })
     const before = book.scenarios().length
-    const trouble = book.dispatch(edit)
-    setProblem(trouble)
-    if (trouble) return
+    const refused = book.dispatch(edit)
+    setTrouble(refused)
+    if (refused) return
     announce(say('page.lab.taken', { count: chosen.length }))
-    if (as() === 'samples') {
+    const notKept = await props.keeping.keep()
+    if (notKept) setTrouble(problem('import_taken_not_kept', [], { why: sentence(notKept) }))
+    if (as() === 'samples' || notKept) {
       props.table.chosen.only(new Int32Array())
       return
     }
@@ -70,7 +76,7 @@ export function TakeIn(props: { table: Table }) {
       <Show when={props.table.source.head.account.censored > 0}>
         <CensoredSwitch value={censored()} onChange={setCensored} />
       </Show>
-      <Problems problems={problem() ? [problem() as Problem] : []} />
+      <Problems problems={trouble() ? [trouble() as Problem] : []} />
       <div class="acts">
         <button type="button" class="act main" disabled={count() === 0 || !book.writable()} onClick={take}>
           {say('page.lab.take', { count: count() })}

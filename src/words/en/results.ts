@@ -1,6 +1,9 @@
 /** What is said where many samples are looked at together: the table of results, its summary and chart, kept lab files. */
 export const results = {
   'problem.import_kept_already': 'This lab file is kept already.',
+  'problem.import_file_not_kept':
+    'This browser has what was read, but not the file itself: it was kept before files were.',
+  'problem.import_taken_not_kept': 'The samples were taken in, but the lab file could not be kept with them. {why}',
   'problem.import_not_kept': 'The browser does not keep this lab file any more.',
 
   'page.lab.progress': 'Reading “{name}”',
@@ -18,6 +21,7 @@ export const results = {
   'page.lab.keep': 'Keep in this browser',
   'page.lab.kept_now': '“{name}” is kept in this browser.',
   'page.lab.is_kept': 'Kept in this browser.',
+  'page.lab.save_file': 'Save the file as it came',
   'page.lab.file_facts': '{name}, {size}, SHA-256 {sha256}, read in {when}.',
   'page.lab.back': 'All lab files',
   'page.lab.mapping_used': 'The columns are read as you said for “{name}”.',
