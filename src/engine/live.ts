@@ -210,6 +210,9 @@ function leavesValues(edit: SimpleEdit): boolean {
     case 'computed_with':
     case 'put_product':
     case 'remove_product':
+    case 'put_chart':
+    case 'remove_chart':
+    case 'set_precision':
       return true
     case 'change_scenario':
       return edit.set.sample === undefined

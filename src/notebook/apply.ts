@@ -1,6 +1,7 @@
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
+import { putChart, removeChart, setPrecision } from './applyStudy'
 import { putWorksheet, removeWorksheet } from './applyWorksheet'
 import type { ChangeNotebook, Edit, PutProduct, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
 import { held } from './held'
@@ -58,6 +59,12 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
       return putProduct(notebook, edit)
     case 'remove_product':
       return removeProduct(notebook, edit.product)
+    case 'put_chart':
+      return putChart(notebook, edit)
+    case 'remove_chart':
+      return removeChart(notebook, edit.chart)
+    case 'set_precision':
+      return setPrecision(notebook, edit)
     case 'put_worksheet':
       return putWorksheet(notebook, edit)
     case 'remove_worksheet':

@@ -2,6 +2,7 @@ import { isProblem, type Problem } from '../words/problem'
 import type { Outline } from '../worksheet/catalog'
 import { apply } from './apply'
 import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
+import { checkChart, checkPrecision } from './checkStudy'
 import type { Edit } from './edit'
 import type { Notebook } from './notebook'
 
@@ -27,6 +28,10 @@ export function checkEdit(
       return firstOf(edit.sample.readings, (quantity, reading) => checkReading(catalog, quantity, reading))
     case 'set_unit':
       return edit.unit === null ? null : checkUnit(catalog, edit.quantity, edit.unit)
+    case 'put_chart':
+      return checkChart(catalog, edit.chart)
+    case 'set_precision':
+      return edit.precision === null ? null : checkPrecision(catalog, edit.quantity, edit.precision)
     case 'together':
       return checkEach(notebook, edit.edits, catalog, checkFormula)
     default:

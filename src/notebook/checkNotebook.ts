@@ -2,6 +2,7 @@ import type { Problem } from '../words/problem'
 import type { Outline } from '../worksheet/catalog'
 import { checkCell, checkReading, checkUnit } from './checkCell'
 import { checkFormula } from './checkFormula'
+import { checkPrecision } from './checkStudy'
 import type { Notebook } from './notebook'
 
 /**
@@ -20,5 +21,7 @@ export function checkNotebook(notebook: Notebook, catalog: Outline, file: string
       at(checkReading(catalog, quantity, reading), 'samples', id, 'readings', quantity)
   for (const [quantity, unit] of Object.entries(notebook.units))
     at(checkUnit(catalog, quantity, unit), 'units', quantity)
+  for (const [quantity, precision] of Object.entries(notebook.precisions))
+    at(checkPrecision(catalog, quantity, precision), 'precisions', quantity)
   return found
 }

@@ -23,6 +23,8 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
     samples: {},
     cells: {},
     shelf: {},
+    charts: {},
+    precisions: {},
     worksheets: {},
     computedWith: {},
   }

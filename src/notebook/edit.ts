@@ -1,4 +1,4 @@
-import type { Cell, Product, Profile, Sample, Scenario } from './notebook'
+import type { Cell, Chart, Precision, Product, Profile, Sample, Scenario } from './notebook'
 
 /** One change of one thing. Edits name ids, never positions. */
 export type SimpleEdit =
@@ -27,6 +27,10 @@ export type SimpleEdit =
   | { readonly type: 'set_unit'; readonly quantity: string; readonly unit: string | null }
   | { readonly type: 'put_product'; readonly product: Product }
   | { readonly type: 'remove_product'; readonly product: string }
+  | { readonly type: 'put_chart'; readonly chart: Chart }
+  | { readonly type: 'remove_chart'; readonly chart: string }
+  /** precision null: back to the usual test's */
+  | { readonly type: 'set_precision'; readonly quantity: string; readonly precision: Precision | null }
   /** one that is there is replaced in its place; a new one stands before the worksheet `before`, else last */
   | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown; readonly before?: string }
   | { readonly type: 'remove_worksheet'; readonly id: string }
@@ -49,3 +53,5 @@ export type RemoveSample = Of<'remove_sample'>
 export type ChangeNotebook = Of<'change_notebook'>
 export type PutProduct = Of<'put_product'>
 export type PutWorksheet = Of<'put_worksheet'>
+export type PutChart = Of<'put_chart'>
+export type SetPrecision = Of<'set_precision'>

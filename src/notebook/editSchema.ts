@@ -3,10 +3,12 @@ import type { Edit, SimpleEdit } from './edit'
 import { LIMITS } from './limits'
 import {
   cellSchema,
+  chartSchema,
   idSchema,
   nameSchema,
   noteSchema,
   orderSchema,
+  precisionSchema,
   productSchema,
   profileSchema,
   quantitySchema,
@@ -54,6 +56,13 @@ const simple = [
   z.strictObject({ type: z.literal('set_unit'), quantity: quantitySchema, unit: z.nullable(unitSchema) }),
   z.strictObject({ type: z.literal('put_product'), product: productSchema }),
   z.strictObject({ type: z.literal('remove_product'), product: idSchema }),
+  z.strictObject({ type: z.literal('put_chart'), chart: chartSchema }),
+  z.strictObject({ type: z.literal('remove_chart'), chart: idSchema }),
+  z.strictObject({
+    type: z.literal('set_precision'),
+    quantity: quantitySchema,
+    precision: z.nullable(precisionSchema),
+  }),
   z.strictObject({
     type: z.literal('put_worksheet'),
     id: quantitySchema,

@@ -25,6 +25,8 @@ export function toFile(notebook: Notebook): string {
     samples: sorted(notebook.samples),
     cells: sorted(notebook.cells),
     shelf: sorted(notebook.shelf),
+    charts: sorted(notebook.charts),
+    precisions: sorted(notebook.precisions),
     worksheets,
     computedWith: sorted(notebook.computedWith),
   }

@@ -13,6 +13,11 @@ export const LIMITS = {
   cells: 200_000,
   worksheets: 100,
   products: 200,
+  charts: 200,
+  /** quantities of one chart */
+  outputs: 12,
+  /** points along the span of one chart */
+  points: 1_000,
   /** readings of one sample, and units or versions of one notebook */
   entries: 2_000,
   /** edits in one step */

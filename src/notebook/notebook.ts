@@ -53,6 +53,34 @@ export interface Product {
   readonly price?: number
 }
 
+/** What a chart shows; a scenario or quantity that is gone is left out when it is drawn. */
+interface Charted {
+  readonly id: string
+  readonly name: string
+  /** quantities, one panel each */
+  readonly outputs: readonly string[]
+  /** ids; none: every scenario of the notebook */
+  readonly scenarios: readonly string[]
+}
+
+/** A chart of the reader's own. What it draws is worked out anew whenever it is looked at. */
+export type Chart =
+  /** outputs against one input, which goes through a span in so many points; in the input's canonical unit */
+  | (Charted & {
+      readonly kind: 'sweep'
+      readonly input: string
+      readonly from: number
+      readonly to: number
+      readonly points: number
+    })
+  /** the scenarios beside each other as they are */
+  | (Charted & { readonly kind: 'comparison' })
+
+/** How exact the readings of a quantity are, where it is not the usual test: the test that takes them, or a half width. */
+export type Precision =
+  | { readonly kind: 'method'; readonly method: string }
+  | { readonly kind: 'value'; readonly entered: string; readonly unit: string; readonly canonical: number }
+
 /** One document, one pool. It changes only by edits. */
 export interface Notebook {
   readonly format: 'basinbook-notebook'
@@ -71,6 +99,10 @@ export interface Notebook {
   readonly cells: Readonly<Record<string, Cell>>
   /** products on hand, by id */
   readonly shelf: Readonly<Record<string, Product>>
+  /** by id */
+  readonly charts: Readonly<Record<string, Chart>>
+  /** by quantity */
+  readonly precisions: Readonly<Record<string, Precision>>
   /** worksheet definitions of the reader's own, by id, in the order they were added */
   readonly worksheets: Readonly<Record<string, unknown>>
   /** function and worksheet versions that it was last computed with */

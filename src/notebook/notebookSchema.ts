@@ -3,7 +3,7 @@ import * as z from 'zod/mini'
 import { QUANTITY_NAME } from '../worksheet/quantityName'
 import { isReservedKey, jsonFault } from '../worksheet/readJson'
 import { LIMITS } from './limits'
-import type { Cell, Notebook, Product, Reading, Sample, Scenario } from './notebook'
+import type { Cell, Chart, Notebook, Precision, Product, Reading, Sample, Scenario } from './notebook'
 
 /** Compiled checks would need `eval`, which the page's Content-Security-Policy forbids. */
 z.config({ jitless: true })
@@ -75,6 +75,35 @@ export const productSchema: z.ZodMiniType<Product> = z.strictObject({
   price: z.exactOptional(z.number().check(z.minimum(0), z.maximum(1e9))),
 })
 
+const charted = {
+  id: idSchema,
+  name: nameSchema,
+  outputs: z.array(quantitySchema).check(z.minLength(1), z.maxLength(LIMITS.outputs)),
+  scenarios: z.array(idSchema).check(z.maxLength(LIMITS.scenarios)),
+}
+
+export const chartSchema: z.ZodMiniType<Chart> = z.discriminatedUnion('kind', [
+  z.strictObject({
+    ...charted,
+    kind: z.literal('sweep'),
+    input: quantitySchema,
+    from: z.number(),
+    to: z.number(),
+    points: z.int().check(z.minimum(2), z.maximum(LIMITS.points)),
+  }),
+  z.strictObject({ ...charted, kind: z.literal('comparison') }),
+])
+
+export const precisionSchema: z.ZodMiniType<Precision> = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('method'), method: quantitySchema }),
+  z.strictObject({
+    kind: z.literal('value'),
+    entered: upTo(LIMITS.entered),
+    unit: unitSchema,
+    canonical: z.number().check(z.minimum(0), z.maximum(1e9)),
+  }),
+])
+
 /** The shape of a notebook; that its parts fit together is asked of `soundness`. */
 export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   format: z.literal('basinbook-notebook'),
@@ -89,6 +118,8 @@ export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   samples: record(idSchema, sampleSchema, LIMITS.samples),
   cells: record(written(/^[A-Za-z0-9_-]{1,64}\/[a-z][a-z0-9_]{0,63}$/), cellSchema, LIMITS.cells),
   shelf: record(idSchema, productSchema, LIMITS.products),
+  charts: record(idSchema, chartSchema, LIMITS.charts),
+  precisions: record(quantitySchema, precisionSchema, LIMITS.entries),
   worksheets: record(quantitySchema, worksheetSchema, LIMITS.worksheets),
   computedWith: versionsSchema,
 })

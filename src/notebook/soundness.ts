@@ -25,6 +25,7 @@ function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
     scenarios: notebook.scenarios,
     samples: notebook.samples,
     shelf: notebook.shelf,
+    charts: notebook.charts,
     worksheets: notebook.worksheets,
   }
   return Object.entries(records).flatMap(([record, things]) =>
@@ -52,6 +53,8 @@ function orderAndNames(notebook: Notebook, path: Problem['path']): Problem[] {
   }
   for (const { id, name } of Object.values(notebook.samples))
     faults.push(...noName(name, [...path, 'samples', id, 'name']))
+  for (const { id, name } of Object.values(notebook.charts))
+    faults.push(...noName(name, [...path, 'charts', id, 'name']))
   return [...faults, ...noName(notebook.name, [...path, 'name'])]
 }
 

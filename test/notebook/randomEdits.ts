@@ -124,6 +124,29 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
       product: { id, role: id, product: 'salt', ...(price === null ? {} : { price }) },
     })),
   fc.constantFrom('acid', 'salt').map((product) => () => ({ type: 'remove_product', product })),
+  fc
+    .tuple(fc.constantFrom('one', 'two'), name, fc.array(quantity, { minLength: 1, maxLength: 3 }), fc.boolean())
+    .map(([id, chartName, outputs, swept]) => () => ({
+      type: 'put_chart',
+      chart: {
+        id,
+        name: chartName,
+        outputs,
+        scenarios: [],
+        ...(swept ? { kind: 'sweep', input: 'ph', from: 7, to: 8, points: 11 } : { kind: 'comparison' }),
+      },
+    })),
+  fc.constantFrom('one', 'two').map((chart) => () => ({ type: 'remove_chart', chart })),
+  fc
+    .tuple(
+      quantity,
+      fc.constantFrom(
+        null,
+        { kind: 'method' as const, method: 'strip' },
+        { kind: 'value' as const, entered: '0.2', unit: 'pH', canonical: 0.2 },
+      ),
+    )
+    .map(([q, precision]) => () => ({ type: 'set_precision', quantity: q, precision })),
 ]
 
 const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)

@@ -20,6 +20,8 @@ export const EMPTY: Notebook = {
   cells: {},
   worksheets: {},
   shelf: {},
+  charts: {},
+  precisions: {},
   computedWith: {},
 }
 

@@ -18,6 +18,9 @@ export function touched(edit: Edit, scenarios: readonly string[]): readonly stri
     case 'computed_with':
     case 'put_product':
     case 'remove_product':
+    case 'put_chart':
+    case 'remove_chart':
+    case 'set_precision':
       return []
     case 'together': {
       const parts = edit.edits.map((part) => touched(part, scenarios))
