@@ -213,6 +213,14 @@ function leavesValues(edit: SimpleEdit): boolean {
     case 'put_chart':
     case 'remove_chart':
     case 'set_precision':
+    case 'put_plan_record':
+    case 'remove_plan_record':
+    case 'put_addition':
+    case 'remove_addition':
+    case 'put_remark':
+    case 'remove_remark':
+    case 'put_lesson':
+    case 'remove_lesson':
       return true
     case 'change_scenario':
       return edit.set.sample === undefined

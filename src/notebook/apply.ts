@@ -1,5 +1,6 @@
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
+import { applyRecord } from './applyRecord'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
 import { putChart, removeChart, setPrecision } from './applyStudy'
 import { putWorksheet, removeWorksheet } from './applyWorksheet'
@@ -69,6 +70,15 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
       return putWorksheet(notebook, edit)
     case 'remove_worksheet':
       return removeWorksheet(notebook, edit.id)
+    case 'put_plan_record':
+    case 'remove_plan_record':
+    case 'put_addition':
+    case 'remove_addition':
+    case 'put_remark':
+    case 'remove_remark':
+    case 'put_lesson':
+    case 'remove_lesson':
+      return applyRecord(notebook, edit)
     case 'computed_with': {
       const inverse: SimpleEdit = { type: 'computed_with', versions: notebook.computedWith }
       return { notebook: { ...notebook, computedWith: edit.versions }, inverse, history: 'none' }

@@ -26,6 +26,10 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
     charts: {},
     precisions: {},
     worksheets: {},
+    plans: {},
+    additions: {},
+    remarks: {},
+    lessons: {},
     computedWith: {},
   }
 }

@@ -1,4 +1,5 @@
 import type { Cell, Chart, Precision, Product, Profile, Sample, Scenario } from './notebook'
+import type { Addition, Lesson, PlanRecord, Remark } from './record'
 
 /** One change of one thing. Edits name ids, never positions. */
 export type SimpleEdit =
@@ -34,6 +35,15 @@ export type SimpleEdit =
   /** one that is there is replaced in its place; a new one stands before the worksheet `before`, else last */
   | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown; readonly before?: string }
   | { readonly type: 'remove_worksheet'; readonly id: string }
+  /** a plan that was given stays as it is: one that is there already is not replaced */
+  | { readonly type: 'put_plan_record'; readonly plan: PlanRecord }
+  | { readonly type: 'remove_plan_record'; readonly plan: string }
+  | { readonly type: 'put_addition'; readonly addition: Addition }
+  | { readonly type: 'remove_addition'; readonly addition: string }
+  | { readonly type: 'put_remark'; readonly remark: Remark }
+  | { readonly type: 'remove_remark'; readonly remark: string }
+  | { readonly type: 'put_lesson'; readonly lesson: Lesson }
+  | { readonly type: 'remove_lesson'; readonly lesson: string }
   | { readonly type: 'computed_with'; readonly versions: Readonly<Record<string, number>> }
 
 /** Every way in which a document can change. What comes from outside goes through `editSchema` first. */
@@ -55,3 +65,8 @@ export type PutProduct = Of<'put_product'>
 export type PutWorksheet = Of<'put_worksheet'>
 export type PutChart = Of<'put_chart'>
 export type SetPrecision = Of<'set_precision'>
+/** What changes the pool's record. */
+export type RecordEdit = Extract<
+  SimpleEdit,
+  { readonly type: `${'put' | 'remove'}_${'plan_record' | 'addition' | 'remark' | 'lesson'}` }
+>

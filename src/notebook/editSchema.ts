@@ -4,20 +4,18 @@ import { LIMITS } from './limits'
 import {
   cellSchema,
   chartSchema,
-  idSchema,
-  nameSchema,
-  noteSchema,
   orderSchema,
   precisionSchema,
   productSchema,
   profileSchema,
-  quantitySchema,
   sampleSchema,
   scenarioSchema,
   unitSchema,
   versionsSchema,
   worksheetSchema,
 } from './notebookSchema'
+import { additionSchema, lessonSchema, planRecordSchema, remarkSchema } from './recordSchema'
+import { idSchema, nameSchema, noteSchema, quantitySchema } from './scalarSchema'
 
 const simple = [
   z.strictObject({
@@ -70,6 +68,14 @@ const simple = [
     before: z.exactOptional(quantitySchema),
   }),
   z.strictObject({ type: z.literal('remove_worksheet'), id: quantitySchema }),
+  z.strictObject({ type: z.literal('put_plan_record'), plan: planRecordSchema }),
+  z.strictObject({ type: z.literal('remove_plan_record'), plan: idSchema }),
+  z.strictObject({ type: z.literal('put_addition'), addition: additionSchema }),
+  z.strictObject({ type: z.literal('remove_addition'), addition: idSchema }),
+  z.strictObject({ type: z.literal('put_remark'), remark: remarkSchema }),
+  z.strictObject({ type: z.literal('remove_remark'), remark: idSchema }),
+  z.strictObject({ type: z.literal('put_lesson'), lesson: lessonSchema }),
+  z.strictObject({ type: z.literal('remove_lesson'), lesson: idSchema }),
   z.strictObject({ type: z.literal('computed_with'), versions: versionsSchema }),
 ] as const
 

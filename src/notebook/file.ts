@@ -28,6 +28,10 @@ export function toFile(notebook: Notebook): string {
     charts: sorted(notebook.charts),
     precisions: sorted(notebook.precisions),
     worksheets,
+    plans: sorted(notebook.plans),
+    additions: sorted(notebook.additions),
+    remarks: sorted(notebook.remarks),
+    lessons: sorted(notebook.lessons),
     computedWith: sorted(notebook.computedWith),
   }
   return `${JSON.stringify(file, null, 2)}\n`

@@ -18,6 +18,11 @@ export const LIMITS = {
   outputs: 12,
   /** points along the span of one chart */
   points: 1_000,
+  plans: 2_000,
+  /** additions that were made, and remarks */
+  additions: 10_000,
+  /** steps of a plan that was given, and sentences of one of them */
+  steps: 500,
   /** readings of one sample, and units or versions of one notebook */
   entries: 2_000,
   /** edits in one step */

@@ -1,3 +1,5 @@
+import type { Addition, Lesson, PlanRecord, Remark } from './record'
+
 /** What a cell holds in a scenario. Nothing at all is the absence of an entry. */
 export type Cell =
   /** what was typed is kept: 59 °F reopens as 59 °F; `canonical` is in the quantity's canonical unit */
@@ -105,6 +107,11 @@ export interface Notebook {
   readonly precisions: Readonly<Record<string, Precision>>
   /** worksheet definitions of the reader's own, by id, in the order they were added */
   readonly worksheets: Readonly<Record<string, unknown>>
+  /** plans as they were given, additions as they were made, what was written down and what was learned; each by id */
+  readonly plans: Readonly<Record<string, PlanRecord>>
+  readonly additions: Readonly<Record<string, Addition>>
+  readonly remarks: Readonly<Record<string, Remark>>
+  readonly lessons: Readonly<Record<string, Lesson>>
   /** function and worksheet versions that it was last computed with */
   readonly computedWith: Readonly<Record<string, number>>
 }

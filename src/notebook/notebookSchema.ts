@@ -1,24 +1,23 @@
 // The small face of Zod: a quarter of the size, and the page reads stored notebooks before it shows the first number.
 import * as z from 'zod/mini'
-import { QUANTITY_NAME } from '../worksheet/quantityName'
-import { isReservedKey, jsonFault } from '../worksheet/readJson'
+import { jsonFault } from '../worksheet/readJson'
 import { LIMITS } from './limits'
 import type { Cell, Chart, Notebook, Precision, Product, Reading, Sample, Scenario } from './notebook'
+import { additionSchema, lessonSchema, planRecordSchema, remarkSchema } from './recordSchema'
+import {
+  amountSchema,
+  basisSchema,
+  dateSchema,
+  idSchema,
+  nameSchema,
+  noteSchema,
+  quantitySchema,
+  record,
+  unreserved,
+  upTo,
+  written,
+} from './scalarSchema'
 
-/** Compiled checks would need `eval`, which the page's Content-Security-Policy forbids. */
-z.config({ jitless: true })
-
-const DATE = /^(\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)?)?)?$/
-
-const upTo = (length: number) => z.string().check(z.maxLength(length))
-const written = (pattern: RegExp) => z.string().check(z.regex(pattern))
-
-const unreserved = z.refine<string>((key) => !isReservedKey(key))
-
-export const idSchema = written(/^[A-Za-z0-9_-]{1,64}$/).check(unreserved)
-export const quantitySchema = written(QUANTITY_NAME).check(unreserved)
-export const nameSchema = upTo(LIMITS.name)
-export const noteSchema = upTo(LIMITS.note)
 export const orderSchema = upTo(LIMITS.order)
 export const unitSchema = upTo(LIMITS.id)
 export const profileSchema = z.enum(['metric', 'us'])
@@ -43,7 +42,7 @@ export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [val
 export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   id: idSchema,
   name: nameSchema,
-  date: written(DATE),
+  date: dateSchema,
   elsewhere: z.boolean(),
   readings: record(quantitySchema, reading, LIMITS.entries),
   origin: z.exactOptional(
@@ -63,15 +62,13 @@ export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({
   sample: z.nullable(idSchema),
 })
 
-const amount = z.number().check(z.positive(), z.maximum(1e9))
-
 export const productSchema: z.ZodMiniType<Product> = z.strictObject({
   id: idSchema,
   role: quantitySchema,
   product: quantitySchema,
-  strength: z.exactOptional(amount),
-  basis: z.exactOptional(written(/^[A-Za-z][A-Za-z_]{0,63}$/)),
-  pack: z.exactOptional(amount),
+  strength: z.exactOptional(amountSchema),
+  basis: z.exactOptional(basisSchema),
+  pack: z.exactOptional(amountSchema),
   price: z.exactOptional(z.number().check(z.minimum(0), z.maximum(1e9))),
 })
 
@@ -121,10 +118,9 @@ export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   charts: record(idSchema, chartSchema, LIMITS.charts),
   precisions: record(quantitySchema, precisionSchema, LIMITS.entries),
   worksheets: record(quantitySchema, worksheetSchema, LIMITS.worksheets),
+  plans: record(idSchema, planRecordSchema, LIMITS.plans),
+  additions: record(idSchema, additionSchema, LIMITS.additions),
+  remarks: record(idSchema, remarkSchema, LIMITS.additions),
+  lessons: record(idSchema, lessonSchema, LIMITS.additions),
   computedWith: versionsSchema,
 })
-
-/** A record with at most so many entries. */
-function record<K extends z.ZodMiniString, V extends z.ZodMiniType>(key: K, entry: V, most: number) {
-  return z.record(key, entry).check(z.refine((entries) => Object.keys(entries).length <= most, { params: { most } }))
-}

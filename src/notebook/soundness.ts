@@ -27,6 +27,10 @@ function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
     shelf: notebook.shelf,
     charts: notebook.charts,
     worksheets: notebook.worksheets,
+    plans: notebook.plans,
+    additions: notebook.additions,
+    remarks: notebook.remarks,
+    lessons: notebook.lessons,
   }
   return Object.entries(records).flatMap(([record, things]) =>
     Object.entries(things)

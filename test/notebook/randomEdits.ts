@@ -4,6 +4,7 @@ import { addSamples, addScenario, duplicateScenario, moveScenario, removeSample 
 import type { Edit } from '../../src/notebook/edit'
 import type { Cell, Notebook, Reading } from '../../src/notebook/notebook'
 import { inOrder } from '../../src/notebook/order'
+import type { PlanRecord } from '../../src/notebook/record'
 import { together } from '../../src/notebook/together'
 import { isProblem } from '../../src/words/problem'
 
@@ -43,6 +44,33 @@ const sampleAt = (notebook: Notebook, at: number) => {
   const all = Object.keys(notebook.samples).sort()
   return all[at % all.length] ?? null
 }
+const planRecord = (id: string, says: string, ph: number): PlanRecord => ({
+  id,
+  date: '2026-05-02T10:00',
+  scenario: 'As tested',
+  sample: 'one',
+  swim: { now: 'yes', says: [says] },
+  steps: [
+    {
+      kind: 'dose',
+      says,
+      how: [],
+      cautions: [says],
+      product: 'salt',
+      amount: { value: 20, unit: 'kg' },
+      at: 0,
+      wait: 24,
+      retest: ['salt'],
+      rules: ['low_volume'],
+      water: { ph, salt: 3200 },
+    },
+  ],
+  verdicts: [{ quantity: 'ph', verdict: 'nothing', says }],
+  complete: true,
+  water: { ph, shell: 'vinyl' },
+  end: { ph },
+  versions: { LANGELIER_INDEX: 1 },
+})
 const worksheet = (id: string, note: string) => ({ format: 'basinbook-worksheet', version: 1, id, note })
 
 const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
@@ -147,6 +175,31 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
       ),
     )
     .map(([q, precision]) => () => ({ type: 'set_precision', quantity: q, precision })),
+  fc
+    .tuple(fc.constantFrom('given', 'again'), text, fc.double({ min: 0, max: 40, noNaN: true }))
+    .map(([id, says, ph]) => () => ({ type: 'put_plan_record', plan: planRecord(id, says, ph) })),
+  fc.constantFrom('given', 'again').map((plan) => () => ({ type: 'remove_plan_record', plan })),
+  fc
+    .tuple(fc.constantFrom('salt1', 'acid1'), fc.double({ min: 0.1, max: 400, noNaN: true }), text)
+    .map(([id, amount, note]) => () => ({
+      type: 'put_addition',
+      addition: { id, date: '2026-05-02', product: 'salt', amount, unit: 'kg', note },
+    })),
+  fc.constantFrom('salt1', 'acid1').map((addition) => () => ({ type: 'remove_addition', addition })),
+  text.map((written) => () => ({ type: 'put_remark', remark: { id: 'remark', date: '2026-05-03', text: written } })),
+  fc.constant(() => ({ type: 'remove_remark', remark: 'remark' })),
+  fc.double({ min: 1, max: 99, noNaN: true }).map((low) => () => ({
+    type: 'put_lesson',
+    lesson: {
+      id: 'lesson',
+      date: '2026-05-04',
+      kind: 'volume',
+      values: { volume_low: low, volume_high: low + 1 },
+      from: ['salt1'],
+      note: '',
+    },
+  })),
+  fc.constant(() => ({ type: 'remove_lesson', lesson: 'lesson' })),
 ]
 
 const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)

@@ -22,6 +22,10 @@ export const EMPTY: Notebook = {
   shelf: {},
   charts: {},
   precisions: {},
+  plans: {},
+  additions: {},
+  remarks: {},
+  lessons: {},
   computedWith: {},
 }
 

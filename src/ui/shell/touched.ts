@@ -21,6 +21,14 @@ export function touched(edit: Edit, scenarios: readonly string[]): readonly stri
     case 'put_chart':
     case 'remove_chart':
     case 'set_precision':
+    case 'put_plan_record':
+    case 'remove_plan_record':
+    case 'put_addition':
+    case 'remove_addition':
+    case 'put_remark':
+    case 'remove_remark':
+    case 'put_lesson':
+    case 'remove_lesson':
       return []
     case 'together': {
       const parts = edit.edits.map((part) => touched(part, scenarios))

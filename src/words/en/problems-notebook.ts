@@ -31,6 +31,13 @@ export const problemsNotebook = {
   'problem.too_many_precisions': 'A notebook holds at most {most} precisions of its own.',
   'problem.not_an_input': '{quantity} is not a number that is entered, so nothing can be drawn against it.',
   'problem.span_empty': 'The span ends before it begins: the first end has to be below the second.',
+  'problem.plan_given_already':
+    'This plan stands in the record already, and a plan that was given stays as it was given.',
+  'problem.plan_record_gone': 'This plan is not in the record any more.',
+  'problem.addition_gone': 'This addition is not in the record any more.',
+  'problem.remark_gone': 'This note is not in the record any more.',
+  'problem.lesson_gone': 'This is not in the record any more.',
+  'problem.record_full': 'The record is full: it holds {most} of these.',
   'problem.too_many_samples': 'A notebook holds at most {most} samples; remove some, or begin another notebook.',
   'problem.too_many_cells': 'A notebook holds at most {most} entries; remove some, or begin another notebook.',
   'problem.too_many_worksheets': 'A notebook holds at most {most} worksheets of its own; remove one first.',
