@@ -188,6 +188,8 @@ function contentOf(cell: Cell): Content {
       return { kind: 'value', value: cell.id }
     case 'not_taken':
       return { kind: 'missing' }
+    case 'limit':
+      return { kind: 'refused', code: 'only_a_limit', name: '' }
     case 'formula': {
       const formula = parseFormula(cell.text)
       return isProblem(formula)

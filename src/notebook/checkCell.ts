@@ -6,7 +6,7 @@ import type { Outline, OutlineQuantity } from '../worksheet/catalog'
 import type { ChoiceRow, NumberRow } from '../worksheet/definition'
 import type { Cell, Notebook, Reading } from './notebook'
 
-type Value = Extract<Cell, { kind: 'value' }>
+type Value = Extract<Cell, { kind: 'value' | 'limit' }>
 
 /** `checkFormula`, which is handed in: a page without formulas has no need of their parser. */
 export type FormulaCheck = (notebook: Notebook, catalog: Outline, stored: string) => Problem | null
@@ -24,7 +24,7 @@ export function checkCell(
   if (cell.kind === 'formula') return checkFormula(notebook, catalog, cell.text)
   if ('input' in quantity.row) return cell.kind === 'not_taken' ? null : checkInput(quantity.row, quantity, cell)
   if (cell.kind === 'not_taken') return problem('computed_not_taken', [], about(quantity))
-  if (cell.kind === 'choice') return problem('wants_number', [], about(quantity))
+  if (cell.kind === 'choice' || cell.kind === 'limit') return problem('wants_number', [], about(quantity))
   return checkKind(quantity, cell)
 }
 

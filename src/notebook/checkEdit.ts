@@ -4,7 +4,7 @@ import { apply } from './apply'
 import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
 import { checkChart, checkPrecision } from './checkStudy'
 import type { Edit } from './edit'
-import type { Notebook } from './notebook'
+import type { Notebook, Sample } from './notebook'
 
 /**
  * Why an edit does not suit the worksheets of the notebook: a quantity that none has, a value that cannot be, a choice
@@ -25,7 +25,7 @@ export function checkEdit(
     case 'add_scenario':
       return firstOf(edit.cells, (quantity, cell) => checkCell(notebook, catalog, quantity, cell, checkFormula))
     case 'put_sample':
-      return firstOf(edit.sample.readings, (quantity, reading) => checkReading(catalog, quantity, reading))
+      return checkSample(catalog, edit.sample)
     case 'set_unit':
       return edit.unit === null ? null : checkUnit(catalog, edit.quantity, edit.unit)
     case 'put_chart':
@@ -55,6 +55,19 @@ function checkEach(
     now = applied.notebook
   }
   return null
+}
+
+function checkSample(catalog: Outline, { readings, others = {} }: Sample): Problem | null {
+  return (
+    firstOf(readings, (quantity, reading) => checkReading(catalog, quantity, reading)) ??
+    firstOf(others, (quantity, list) => {
+      for (const reading of list) {
+        const fault = checkReading(catalog, quantity, reading)
+        if (fault !== null) return fault
+      }
+      return null
+    })
+  )
 }
 
 function firstOf<T>(

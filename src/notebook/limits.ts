@@ -25,6 +25,8 @@ export const LIMITS = {
   steps: 500,
   /** readings of one sample, and units or versions of one notebook */
   entries: 2_000,
+  /** readings of one quantity in one sample, beside the one that is believed */
+  replicates: 20,
   /** edits in one step */
   together: 10_000,
   /** characters */

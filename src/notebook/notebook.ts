@@ -11,12 +11,21 @@ export type Cell =
       readonly method?: string
     }
   | { readonly kind: 'choice'; readonly id: string }
+  /** more than, or less than, what the test can tell: `>100` is never 100, and nothing is worked out from it */
+  | {
+      readonly kind: 'limit'
+      readonly side: 'above' | 'below'
+      readonly entered: string
+      readonly unit: string
+      readonly canonical: number
+      readonly method?: string
+    }
   | { readonly kind: 'formula'; readonly text: string }
   /** a reading that was not taken: never zero */
   | { readonly kind: 'not_taken' }
 
-/** A reading of a sample is a value or a choice; a missing one has no entry. */
-export type Reading = Extract<Cell, { kind: 'value' | 'choice' }>
+/** A reading of a sample is a value, a choice or a limit; a missing one has no entry. */
+export type Reading = Extract<Cell, { kind: 'value' | 'choice' | 'limit' }>
 
 export interface Sample {
   readonly id: string
@@ -26,6 +35,8 @@ export interface Sample {
   /** a sample of another place inherits nothing of `pool` */
   readonly elsewhere: boolean
   readonly readings: Readonly<Record<string, Reading>>
+  /** further readings of the same quantities by other tests, kept beside the one that is believed */
+  readonly others?: Readonly<Record<string, readonly Reading[]>>
   /** where it came from: file name, row as a spreadsheet counts it, and the id under which this browser keeps the file */
   readonly origin?: { readonly file: string; readonly row: number; readonly import?: string }
 }

@@ -33,11 +33,19 @@ const value = z.strictObject({
   method: z.exactOptional(upTo(LIMITS.entered)),
 })
 const choice = z.strictObject({ kind: z.literal('choice'), id: quantitySchema })
+const limit = z.strictObject({
+  kind: z.literal('limit'),
+  side: z.enum(['above', 'below']),
+  entered: upTo(LIMITS.entered),
+  unit: unitSchema,
+  canonical: z.number(),
+  method: z.exactOptional(upTo(LIMITS.entered)),
+})
 const formula = z.strictObject({ kind: z.literal('formula'), text: upTo(LIMITS.formula) })
 const notTaken = z.strictObject({ kind: z.literal('not_taken') })
 
-const reading: z.ZodMiniType<Reading> = z.discriminatedUnion('kind', [value, choice])
-export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [value, choice, formula, notTaken])
+const reading: z.ZodMiniType<Reading> = z.discriminatedUnion('kind', [value, choice, limit])
+export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [value, choice, limit, formula, notTaken])
 
 export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   id: idSchema,
@@ -45,6 +53,9 @@ export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   date: dateSchema,
   elsewhere: z.boolean(),
   readings: record(quantitySchema, reading, LIMITS.entries),
+  others: z.exactOptional(
+    record(quantitySchema, z.array(reading).check(z.maxLength(LIMITS.replicates)), LIMITS.entries),
+  ),
   origin: z.exactOptional(
     z.strictObject({
       file: upTo(LIMITS.note),

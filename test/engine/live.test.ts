@@ -54,6 +54,19 @@ const fresh = (notebook: Notebook) => {
 }
 
 describe('a live notebook', () => {
+  test('works nothing out from a reading that is only a limit, and says so where it was needed', () => {
+    const notebook = filled()
+    const scenario = baselineOf(notebook).id
+    const live = new Live(notebook)
+    const known = follow(new Map(), live.all())
+    expect(hasValue(known.get(`${scenario}/lsi`))).toBe(true)
+    const cell: Cell = { kind: 'limit', side: 'above', entered: '100', unit: 'mg/L', canonical: 100 }
+    follow(known, live.edit([{ type: 'set_cell', scenario, quantity: 'cyanuric_acid', cell }]))
+    for (const name of ['cyanuric_acid', 'lsi', 'carbonate_alkalinity'])
+      expect(known.get(`${scenario}/${name}`), name).toMatchObject({ problem: { code: 'only_a_limit' } })
+    live.close()
+  })
+
   test('names every reading that a result waits for, and fewer as they come', () => {
     const notebook = newNotebook('Invented pool', 'As tested', 'metric')
     const scenario = baselineOf(notebook).id

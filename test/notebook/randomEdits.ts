@@ -21,8 +21,15 @@ const value = fc.record({
   // JSON has no negative zero
   canonical: fc.double({ noNaN: true, noDefaultInfinity: true }).map((x) => x + 0),
 })
+const limit = fc.record({
+  kind: fc.constant('limit' as const),
+  side: fc.constantFrom('above' as const, 'below' as const),
+  entered: fc.string({ maxLength: 20 }),
+  unit: fc.constantFrom('pH', 'mg/L'),
+  canonical: fc.double({ noNaN: true, noDefaultInfinity: true }).map((x) => x + 0),
+})
 const choice = fc.record({ kind: fc.constant('choice' as const), id: fc.constantFrom('vinyl', 'plaster') })
-const reading: fc.Arbitrary<Reading> = fc.oneof(value, choice)
+const reading: fc.Arbitrary<Reading> = fc.oneof(value, choice, limit)
 const cell: fc.Arbitrary<Cell> = fc.oneof(
   reading,
   fc.constant({ kind: 'not_taken' as const }),
@@ -112,10 +119,22 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
     set: { sample: sampleAt(n, of) },
   })),
   fc
-    .tuple(fc.constantFrom('one', 'two', 'three'), fc.dictionary(quantity, reading), fc.boolean())
-    .map(([id, readings, elsewhere]) => () => ({
+    .tuple(
+      fc.constantFrom('one', 'two', 'three'),
+      fc.dictionary(quantity, reading),
+      fc.boolean(),
+      fc.option(fc.dictionary(quantity, fc.array(reading, { maxLength: 3 }))),
+    )
+    .map(([id, readings, elsewhere, others]) => () => ({
       type: 'put_sample',
-      sample: { id, name: `Sample ${id}`, date: '2026-05-01', elsewhere, readings: { ...readings } },
+      sample: {
+        id,
+        name: `Sample ${id}`,
+        date: '2026-05-01',
+        elsewhere,
+        readings: { ...readings },
+        ...(others === null ? {} : { others: { ...others } }),
+      },
     })),
   fc.tuple(fc.constantFrom('four', 'five'), name).map(
     ([id, sampleName]) =>

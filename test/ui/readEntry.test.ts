@@ -48,6 +48,20 @@ describe('readEntry', () => {
     expect(cellFor('−', 'ph', 'pH')).toEqual({ kind: 'not_taken' })
   })
 
+  test('a limit of a test is kept as one, in its unit, where a reading may be one', () => {
+    expect(cellFor('>100', 'cyanuric_acid', 'ppm')).toEqual({
+      kind: 'limit',
+      side: 'above',
+      entered: '100',
+      unit: 'ppm',
+      canonical: 100,
+    })
+    // 3.2 g/L is 3200 mg/L
+    expect(cellFor('< 3.2 g/L', 'salt', 'ppm as NaCl')).toMatchObject({ kind: 'limit', side: 'below', canonical: 3200 })
+    expect(cellFor('>', 'salt', 'ppm as NaCl')).toMatch(/is a limit/)
+    expect(cellFor('>50', 'measured_volume', 'm³')).toMatch(/is a limit/)
+  })
+
   test('an equals sign begins a formula', () => {
     expect(cellFor('= baseline.ph - 0.2', 'ph', 'pH')).toEqual({ kind: 'formula', text: 'baseline.ph - 0.2' })
   })

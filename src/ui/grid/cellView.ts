@@ -9,6 +9,7 @@ import { judge, type Side } from '../../worksheet/judge'
 import { decimalsOf } from '../decimalsOf'
 import { labelInside } from '../labelOf'
 import { decimalsWritten, type Figures, figures } from './figures'
+import { limitText } from './limitText'
 import { noticesOf } from './noticesOf'
 
 /** Everything that one cell shows, worked out from data alone. */
@@ -48,7 +49,7 @@ export function cellView(facts: CellFacts): CellView {
   const bare = { figures: null, text: '', difference: '', side: null, notices, here, assumed, said: '' }
 
   if (outcome === undefined) return { ...bare, kind: 'empty' }
-  if (!hasValue(outcome)) return { ...bare, ...withoutValue(row, outcome.problem, source) }
+  if (!hasValue(outcome)) return { ...bare, ...withoutValue(facts, outcome.problem) }
   const { value } = outcome
   if (typeof value !== 'number') {
     const text = wordOf(row.name, value)
@@ -93,7 +94,10 @@ function same({ outcome, base }: CellFacts): boolean {
   )
 }
 
-function withoutValue(row: Row, trouble: Problem, source: Source): Partial<CellView> & Pick<CellView, 'kind'> {
+function withoutValue({ row, source, unit }: CellFacts, trouble: Problem): Partial<CellView> & Pick<CellView, 'kind'> {
+  if (source.cell?.kind === 'limit') {
+    return { kind: 'text', text: limitText(source.cell, row, unit), said: sentence(trouble) }
+  }
   if ('input' in row && trouble.code === 'missing') {
     return source.cell?.kind === 'not_taken' || source.from === 'lacking'
       ? { kind: 'not_taken', figures: { whole: '–', fraction: '' }, said: say('page.not_taken') }

@@ -30,6 +30,8 @@ function standing(book: Book, scenario: string, quantity: string): string {
   switch (cell?.kind) {
     case 'value':
       return reopen(cell, book.unit(quantity), '.')
+    case 'limit':
+      return `${cell.side === 'above' ? '>' : '<'}${reopen(cell, book.unit(quantity), '.')}`
     case 'formula':
       return `=${formulas()?.toShown(cell.text, book.notebook()) ?? cell.text}`
     case 'not_taken':

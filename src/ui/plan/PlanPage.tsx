@@ -9,7 +9,7 @@ import { addWords, say, sentence } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
-import { columnOf } from './columnOf'
+import { columnOf, limitsOf } from './columnOf'
 import { createPlan } from './createPlan'
 import { amountWords, money, planSentence, type Reader } from './planSentence'
 import { Shelf } from './Shelf'
@@ -27,7 +27,7 @@ export function PlanPage() {
   })
   const column = createMemo(() => columnOf(book, scenario()))
   const shelf = createMemo(() => Object.values(book.notebook().shelf).map(({ id: _, ...item }) => item as ShelfProduct))
-  const planned = createPlan(scenario, column, shelf)
+  const planned = createPlan(scenario, column, shelf, () => limitsOf(book, scenario()))
   const plan = (): Plan | null => {
     const now = planned()
     return typeof now === 'string' ? null : now

@@ -18,3 +18,9 @@ export function columnOf(book: Book, scenario: string): Column | null {
   }
   return column
 }
+
+/** Readings of a scenario that are only a limit of their test: the plan has them tested again, and computes with none. Tracked. */
+export function limitsOf(book: Book, scenario: string): ReadonlySet<string> {
+  const names = [...book.catalog().quantities.keys()]
+  return new Set(names.filter((name) => book.source(scenario, name).cell?.kind === 'limit'))
+}

@@ -18,6 +18,7 @@ export function createPlan(
   scenario: Accessor<string>,
   column: Accessor<Column | null>,
   shelf: Accessor<Shelf>,
+  censored: Accessor<ReadonlySet<string>>,
 ): Accessor<Planned> {
   const [planned, setPlanned] = createSignal<Planned>('making')
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
@@ -34,11 +35,11 @@ export function createPlan(
     }),
   )
   createEffect(() => {
-    const [water, onHand] = [column(), shelf()]
+    const [water, onHand, limits] = [column(), shelf(), censored()]
     if (water === null) return
     const timer = setTimeout(() => {
       asked += 1
-      worker.postMessage({ id: asked, column: water, shelf: onHand } satisfies PlanAsked)
+      worker.postMessage({ id: asked, column: water, shelf: onHand, censored: limits } satisfies PlanAsked)
     }, REST)
     onCleanup(() => clearTimeout(timer))
   })

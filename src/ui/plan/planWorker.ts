@@ -10,6 +10,8 @@ export interface PlanAsked {
   readonly id: number
   readonly column: Column
   readonly shelf: Shelf
+  /** readings that are only a limit of their test */
+  readonly censored: ReadonlySet<string>
 }
 export interface PlanMade {
   readonly id: number
@@ -35,7 +37,7 @@ const bench: Bench = {
 addEventListener('message', ({ data }: MessageEvent<PlanAsked>) => {
   let plan: Plan | null = null
   try {
-    plan = makePlan(bench, { column: data.column, shelf: data.shelf })
+    plan = makePlan(bench, { column: data.column, shelf: data.shelf, censored: data.censored })
   } catch (error) {
     // The page says that there is no plan; what went wrong is for whoever looks at the console.
     console.error(error)

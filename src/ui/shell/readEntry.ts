@@ -1,14 +1,15 @@
 import type { Edit } from '../../notebook/edit'
 import type { Cell, Notebook } from '../../notebook/notebook'
 import { parseEntry } from '../../units/parseEntry'
-import { isProblem, type Problem } from '../../words/problem'
+import { isProblem, type Problem, problem } from '../../words/problem'
 import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
 import { formulas, ON_THEIR_WAY } from './formulas'
 
 /**
  * What was typed in a cell, as the edit that it asks for. Nothing at all clears the cell, so that the next source
- * stands there; a dash says that the reading was not taken; `=` begins a formula.
+ * stands there; a dash says that the reading was not taken; `=` begins a formula. A reading of a sample may be a limit
+ * of its test, `>100`, which is kept as one.
  */
 export function readEntry(
   entered: string,
@@ -26,7 +27,15 @@ export function readEntry(
     return isProblem(text) ? placed(text) : set({ kind: 'formula', text })
   }
   const { profile } = notebook
-  const value = parseEntry(entered, row.unit, { profile, decimal: '.', displayed: unit, quantity: name })
+  const context = { profile, decimal: '.', displayed: unit, quantity: name } as const
+  const limit = quantity.worksheet === 'sample' ? LIMIT.exec(entered) : null
+  if (limit) {
+    const bound = parseEntry(entered.slice(limit[0].length), row.unit, context)
+    if (bound === null || bound === 'not_taken') return placed(problem('limit_entered', [], { found: entered.trim() }))
+    const side = /[<≤]/.test(limit[0]) ? 'below' : 'above'
+    return isProblem(bound) ? placed(bound) : set({ kind: 'limit', side, ...bound })
+  }
+  const value = parseEntry(entered, row.unit, context)
   if (value === null) return set(null)
   if (value === 'not_taken') return set({ kind: 'not_taken' })
   return isProblem(value) ? placed(value) : set({ kind: 'value', ...value })
@@ -35,3 +44,5 @@ export function readEntry(
     return trouble.path.length > 0 ? trouble : { ...trouble, path: [labelOf(name, row)] }
   }
 }
+
+const LIMIT = /^\s*[<>≤≥]=?/

@@ -74,6 +74,7 @@ export const page = {
   'page.not_taken': 'not taken',
   'page.nothing_entered': 'nothing entered',
   'page.no_answer': 'no answer',
+  'page.short.only_a_limit': 'only a limit',
   'page.short.no_such_water': 'no such water',
   'page.short.out_of_range': 'out of range',
   'page.short.unreachable': 'unreachable',

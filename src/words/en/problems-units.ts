@@ -2,7 +2,7 @@
 export const problemsUnits = {
   'problem.unreadable_number': '{path}: “{found}” is not a number here; the decimal mark is “{decimal}”.',
   'problem.limit_entered':
-    '{path}: “{found}” is a limit, not a reading. Type a number, or “-” where there is no reading.',
+    '{path}: “{found}” is a limit, not a reading. Here a number is wanted, or “-” where there is none.',
   'problem.long_entry': '{path}: “{found}” is too long; an entry has at most {most} characters.',
   'problem.not_finite': '{path}: “{found}” is beyond what can be computed.',
   'problem.wrong_compound':

@@ -1,5 +1,7 @@
 /** What can be wrong with a formula or a worksheet definition. */
 export const problemsWorksheet = {
+  'problem.only_a_limit':
+    '{path}: a reading is only a limit of its test. Dilute the sample and test again; nothing is worked out from a limit.',
   'problem.formulas_on_their_way':
     '{path}: what reads formulas is still on its way to this browser. Enter it once more in a moment.',
   'problem.formula_empty': '{path}: the formula is empty.',
