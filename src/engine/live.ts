@@ -51,7 +51,7 @@ export class Live {
       const applied = apply(this.#notebook, edit)
       if (!isProblem(applied)) this.#notebook = applied.notebook
     }
-    if (simple.some(({ type }) => type === 'put_worksheet' || type === 'remove_worksheet')) {
+    if (simple.some(({ type }) => type === 'put_worksheet' || type === 'remove_worksheet' || type === 'go_back')) {
       this.#catalog = catalogOf(this.#notebook)
       this.#columns.destroy()
       this.#columns = this.#build()

@@ -26,7 +26,9 @@ async function tell(request: Request): Promise<void> {
 function bringsWorksheets(request: Request): boolean {
   if (request.ask === 'open') return Object.keys(request.notebook.worksheets).length > 0
   const brings = (edit: Edit): boolean =>
-    edit.type === 'put_worksheet' || (edit.type === 'together' && edit.edits.some(brings))
+    edit.type === 'put_worksheet' ||
+    (edit.type === 'go_back' && Object.keys(edit.to.worksheets).length > 0) ||
+    (edit.type === 'together' && edit.edits.some(brings))
   return request.edits.some(brings)
 }
 

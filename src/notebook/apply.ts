@@ -4,12 +4,13 @@ import { applyRecord } from './applyRecord'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
 import { putChart, removeChart, setPrecision } from './applyStudy'
 import { putWorksheet, removeWorksheet } from './applyWorksheet'
-import type { ChangeNotebook, Edit, PutProduct, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
+import type { ChangeNotebook, Edit, GoBack, PutProduct, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
 import { held } from './held'
 import { LIMITS } from './limits'
 import { cellKey, type Notebook } from './notebook'
 import { own, withEntry, withoutEntry } from './own'
 import { nameFault } from './scenarioName'
+import { unsound } from './soundness'
 
 /**
  * The document after an edit, and the way back. Pure: the document given is never changed, and what the edit does not
@@ -83,6 +84,8 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
       const inverse: SimpleEdit = { type: 'computed_with', versions: notebook.computedWith }
       return { notebook: { ...notebook, computedWith: edit.versions }, inverse, history: 'none' }
     }
+    case 'go_back':
+      return goBack(notebook, edit)
   }
 }
 
@@ -154,4 +157,11 @@ function setUnit(notebook: Notebook, quantity: string, unit: string | null): Sim
     return problem('too_many_units', [], { most: LIMITS.entries })
   const units = unit === null ? withoutEntry(notebook.units, quantity) : withEntry(notebook.units, quantity, unit)
   return { notebook: { ...notebook, units }, inverse, history: 'step' }
+}
+
+function goBack(notebook: Notebook, { to }: GoBack): SimplyApplied | Problem {
+  if (to.id !== notebook.id) return problem('state_of_another')
+  const [fault] = unsound(to, [to.name])
+  if (fault !== undefined) return fault
+  return { notebook: to, inverse: { type: 'go_back', to: notebook }, history: 'step' }
 }

@@ -1,4 +1,4 @@
-import type { Cell, Chart, Precision, Product, Profile, Sample, Scenario } from './notebook'
+import type { Cell, Chart, Notebook, Precision, Product, Profile, Sample, Scenario } from './notebook'
 import type { Addition, Lesson, PlanRecord, Remark } from './record'
 
 /** One change of one thing. Edits name ids, never positions. */
@@ -45,6 +45,8 @@ export type SimpleEdit =
   | { readonly type: 'put_lesson'; readonly lesson: Lesson }
   | { readonly type: 'remove_lesson'; readonly lesson: string }
   | { readonly type: 'computed_with'; readonly versions: Readonly<Record<string, number>> }
+  /** the whole content as it was at another time; the notebook stays the same one, by its id */
+  | { readonly type: 'go_back'; readonly to: Notebook }
 
 /** Every way in which a document can change. What comes from outside goes through `editSchema` first. */
 export type Edit =
@@ -62,6 +64,7 @@ export type PutSample = Of<'put_sample'>
 export type RemoveSample = Of<'remove_sample'>
 export type ChangeNotebook = Of<'change_notebook'>
 export type PutProduct = Of<'put_product'>
+export type GoBack = Of<'go_back'>
 export type PutWorksheet = Of<'put_worksheet'>
 export type PutChart = Of<'put_chart'>
 export type SetPrecision = Of<'set_precision'>

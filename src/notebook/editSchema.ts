@@ -4,6 +4,7 @@ import { LIMITS } from './limits'
 import {
   cellSchema,
   chartSchema,
+  notebookSchema,
   orderSchema,
   precisionSchema,
   productSchema,
@@ -77,6 +78,7 @@ const simple = [
   z.strictObject({ type: z.literal('put_lesson'), lesson: lessonSchema }),
   z.strictObject({ type: z.literal('remove_lesson'), lesson: idSchema }),
   z.strictObject({ type: z.literal('computed_with'), versions: versionsSchema }),
+  z.strictObject({ type: z.literal('go_back'), to: notebookSchema }),
 ] as const
 
 const simpleEdit: z.ZodMiniType<SimpleEdit> = z.discriminatedUnion('type', simple)

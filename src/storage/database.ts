@@ -31,6 +31,7 @@ export function openDatabase(name: string): Promise<Database | Problem> {
         }
         if (from < 3) {
           database.createObjectStore('import_files', { keyPath: 'id' })
+          database.createObjectStore('states', { keyPath: ['notebook', 'seq'] })
         }
       },
       blocked: () => give(problem('storage_held')),

@@ -28,6 +28,17 @@ export interface Snapshot {
   readonly text: string
 }
 
+/** A notebook as it once was, to go back to. */
+export interface State {
+  readonly notebook: string
+  /** the edit after which it was so */
+  readonly seq: number
+  /** when that edit was kept, milliseconds since 1970 */
+  readonly at: number
+  /** a notebook file, which carries its own version */
+  readonly text: string
+}
+
 /** What the list shows of a lab file that was kept. */
 export interface StoredImport {
   readonly id: string
@@ -59,6 +70,7 @@ export interface Schema extends DBSchema {
   notebooks: { key: string; value: Entry }
   log: { key: [string, number]; value: LogRecord }
   snapshots: { key: [string, number]; value: Snapshot }
+  states: { key: [string, number]; value: State }
   imports: { key: string; value: StoredImport }
   import_columns: { key: string; value: StoredColumns }
   mappings: { key: string; value: KeptMapping }
@@ -66,5 +78,5 @@ export interface Schema extends DBSchema {
 }
 
 /** of notebooks, and of lab files */
-export const STORES = ['notebooks', 'log', 'snapshots'] as const
+export const STORES = ['notebooks', 'log', 'snapshots', 'states'] as const
 export const LAB_STORES = ['imports', 'import_columns', 'import_files', 'mappings'] as const

@@ -26,18 +26,56 @@ export function replay(entry: Entry, snapshots: readonly Snapshot[], log: readon
   return damage
 }
 
+/** As much of a damaged notebook as can be read, and how much of it that is. */
+export interface Readable {
+  readonly notebook: Notebook
+  /** the last edit that is in it, and the last that was kept */
+  readonly seq: number
+  readonly head: number
+}
+
+/** The notebook up to the first edit that cannot be read, from whichever snapshot leads furthest. */
+export function readableOf(
+  entry: Entry,
+  snapshots: readonly Snapshot[],
+  log: readonly LogRecord[],
+): Readable | Problem {
+  let best: Readable | null = null
+  for (const snapshot of snapshots) {
+    const notebook = fromFile(snapshot.text, entry.name)
+    if (Array.isArray(notebook)) continue
+    const { notebook: reached, seq } = advance(notebook, entry, snapshot.seq, log)
+    if (best === null || seq > best.seq) best = { notebook: reached, seq, head: entry.head }
+  }
+  return best ?? problem('stored_no_snapshot', [entry.name])
+}
+
 function follow(start: Notebook, entry: Entry, after: number, log: readonly LogRecord[]): Notebook | Problem {
+  const { notebook, damage } = advance(start, entry, after, log)
+  return damage ?? notebook
+}
+
+/** As far as the edits can be followed, and what stopped it. */
+function advance(
+  start: Notebook,
+  entry: Entry,
+  after: number,
+  log: readonly LogRecord[],
+): { readonly notebook: Notebook; readonly seq: number; readonly damage: Problem | null } {
   let notebook = start
   const records = new Map(log.map((record) => [record.seq, record]))
   for (let seq = after + 1; seq <= entry.head; seq++) {
+    const stopped = (damage: Problem) => ({ notebook, seq: seq - 1, damage })
     const record = records.get(seq)
-    if (record === undefined) return problem('stored_edit_missing', [entry.name], { seq, head: entry.head })
+    if (record === undefined) return stopped(problem('stored_edit_missing', [entry.name], { seq, head: entry.head }))
     const next = step(notebook, record, entry.name)
     if (isProblem(next))
-      return next.code === 'file_newer' ? next : problem('stored_edit_damaged', [entry.name], { seq, head: entry.head })
+      return stopped(
+        next.code === 'file_newer' ? next : problem('stored_edit_damaged', [entry.name], { seq, head: entry.head }),
+      )
     notebook = next
   }
-  return notebook
+  return { notebook, seq: entry.head, damage: null }
 }
 
 function step(notebook: Notebook, record: LogRecord, name: string): Notebook | Problem {

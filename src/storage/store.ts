@@ -8,7 +8,8 @@ import { checked } from '../notebook/schemaProblems'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { type Database, keysOf, openDatabase, strictly } from './database'
 import { type Entry, type LogRecord, type Snapshot, STORES } from './records'
-import { replay } from './replay'
+import { type Readable, readableOf, replay } from './replay'
+import { keepState, type StateEntry, stateOf, statesOf } from './states'
 import { storageProblem } from './storageProblem'
 
 /**
@@ -31,6 +32,11 @@ export interface Store {
   /** for a notebook that is open nowhere; one that is open is renamed by an edit like any other */
   rename(id: string, name: string): Promise<undefined | Problem>
   remove(id: string): Promise<undefined | Problem>
+  /** what the notebook was at earlier times, the latest first; `append` keeps one at the start of each stretch of work */
+  states(id: string): Promise<readonly StateEntry[] | Problem>
+  state(id: string, seq: number): Promise<Notebook | Problem>
+  /** the notebook up to the first edit that cannot be read, and how many edits that leaves out */
+  readable(id: string): Promise<Readable | Problem>
   /** all that is stored of a notebook, as JSON text: the way out when it cannot be loaded */
   raw(id: string): Promise<string | Problem>
   close(): void
@@ -39,10 +45,16 @@ export interface Store {
 /** Edits between two snapshots. */
 const SNAPSHOT_EVERY = 100
 
+/** A stretch of work ends with a pause of this length, or is cut after so long, in milliseconds. */
+const PAUSE = 5 * 60_000
+const LONGEST = 30 * 60_000
+
 /** What this store knows a notebook to be, and up to which edit. */
 interface Held {
   readonly notebook: Notebook
   readonly head: number
+  /** when the stretch of work began; null before the first edit made here */
+  readonly since: number | null
 }
 
 interface Records {
@@ -84,7 +96,7 @@ function storeOn(database: Database, now: () => number): Store {
     const { entry, snapshots, log } = await recordsOf(id)
     if (entry === undefined) return problem('notebook_not_stored')
     const notebook = replay(entry, snapshots, log)
-    return isProblem(notebook) ? notebook : { notebook, head: entry.head }
+    return isProblem(notebook) ? notebook : { notebook, head: entry.head, since: null }
   }
 
   async function create(notebook: Notebook): Promise<undefined | Problem> {
@@ -100,7 +112,7 @@ function storeOn(database: Database, now: () => number): Store {
       await notebooks.put({ id, name: notebook.name, changed: now(), head: 0, snapshot: 0 })
       return undefined
     })
-    if (refused === undefined) held.set(id, { notebook, head: 0 })
+    if (refused === undefined) held.set(id, { notebook, head: 0, since: null })
     return refused
   }
 
@@ -109,11 +121,18 @@ function storeOn(database: Database, now: () => number): Store {
     if (from === undefined) return problem('notebook_not_open')
     const next = follow(from.notebook, edits)
     if (isProblem(next)) return next
+    if (next.edits.length === 0) return undefined
     const head = from.head + next.edits.length
+    let since = from.since
     const refused = await strictly(database, STORES, async (writing) => {
       const entry = await writing.objectStore('notebooks').get(id)
       if (entry === undefined) return problem('notebook_not_stored')
       if (entry.head !== from.head) return problem('written_elsewhere')
+      const begins = beginsAnew(from, entry.changed, next.edits)
+      if (begins) {
+        since = now()
+        await keepState(writing, from.notebook, { seq: from.head, at: entry.changed }, since)
+      }
       const log = writing.objectStore('log')
       const records = next.edits.map(
         (edit, at): LogRecord => ({ notebook: id, seq: from.head + 1 + at, format: next.notebook.version, edit }),
@@ -133,8 +152,14 @@ function storeOn(database: Database, now: () => number): Store {
       await writing.objectStore('notebooks').put({ id, name: next.notebook.name, changed: now(), head, snapshot })
       return undefined
     })
-    if (refused === undefined) held.set(id, { notebook: next.notebook, head })
+    if (refused === undefined) held.set(id, { notebook: next.notebook, head, since })
     return refused
+  }
+
+  /** Whether these edits begin a stretch of work, so that what stands now is worth going back to. */
+  function beginsAnew({ since }: Held, changed: number, edits: readonly Edit[]): boolean {
+    if (since === null || now() - changed >= PAUSE || now() - since >= LONGEST) return true
+    return edits.some(({ type }) => type === 'go_back')
   }
 
   async function load(id: string): Promise<Notebook | Problem> {
@@ -163,6 +188,7 @@ function storeOn(database: Database, now: () => number): Store {
         writing.objectStore('notebooks').delete(id),
         writing.objectStore('log').delete(keysOf(id)),
         writing.objectStore('snapshots').delete(keysOf(id)),
+        writing.objectStore('states').delete(keysOf(id)),
       ])
       return undefined
     })
@@ -176,6 +202,13 @@ function storeOn(database: Database, now: () => number): Store {
     copy: (id, name) => inTurn(() => copy(id, name)),
     rename: (id, name) => inTurn(() => rename(id, name)),
     remove: (id) => inTurn(() => remove(id)),
+    states: (id) => inTurn(() => statesOf(database, id)),
+    state: (id, seq) => inTurn(() => stateOf(database, id, seq)),
+    readable: (id) =>
+      inTurn(async () => {
+        const { entry, snapshots, log } = await recordsOf(id)
+        return entry === undefined ? problem('notebook_not_stored') : readableOf(entry, snapshots, log)
+      }),
     raw: (id) => inTurn(async () => JSON.stringify(await recordsOf(id), null, 1)),
     close: () => database.close(),
   }

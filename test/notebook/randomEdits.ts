@@ -219,6 +219,10 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
     },
   })),
   fc.constant(() => ({ type: 'remove_lesson', lesson: 'lesson' })),
+  fc.tuple(text, quantity).map(([note, q]) => (n) => ({
+    type: 'go_back',
+    to: { ...n, note, units: { [q]: 'mg/L' }, samples: { ...n.samples } },
+  })),
 ]
 
 const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)

@@ -95,6 +95,9 @@ export const problemsNotebook = {
     '{path}: of {head} stored changes, number {seq} is missing. Save the stored records to a file and ask for help with it.',
   'problem.stored_edit_damaged':
     '{path}: of {head} stored changes, number {seq} cannot be read. Save the stored records to a file and ask for help with it.',
+  'problem.state_of_another': 'This is a state of another notebook; open it as a copy.',
+  'problem.state_gone': 'This earlier state is no longer kept.',
+  'problem.state_damaged': 'This earlier state is damaged and cannot be read.',
   'problem.notebook_not_stored': 'The browser no longer keeps this notebook; save it to a file.',
   'problem.notebook_stored_already': 'The notebook “{name}” is stored already.',
   'problem.notebook_not_open': 'This notebook is not open in this tab, so nothing was written.',
