@@ -1,5 +1,6 @@
 import { type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb'
 import { isProblem, type Problem, problem } from '../words/problem'
+import { fillWords } from './fillWords'
 import type { Schema } from './records'
 import { storageProblem } from './storageProblem'
 
@@ -18,7 +19,7 @@ export function openDatabase(name: string): Promise<Database | Problem> {
       given = true
     }
     const opening = openDB<Schema>(name, VERSION, {
-      upgrade(database, from) {
+      async upgrade(database, from, _to, upgrading) {
         if (from < 1) {
           database.createObjectStore('notebooks', { keyPath: 'id' })
           database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
@@ -32,6 +33,8 @@ export function openDatabase(name: string): Promise<Database | Problem> {
         if (from < 3) {
           database.createObjectStore('import_files', { keyPath: 'id' })
           database.createObjectStore('states', { keyPath: ['notebook', 'seq'] })
+          database.createObjectStore('exports', { keyPath: 'id' })
+          await fillWords(upgrading)
         }
       },
       blocked: () => give(problem('storage_held')),
@@ -83,7 +86,7 @@ function undo(writing: { abort(): void }): void {
   }
 }
 
-/** Every key of one notebook in `log` or `snapshots`, up to and with a sequence number when one is given. */
+/** Every key that begins with one notebook's id, as in `log` and `snapshots`, up to and with a sequence number when one is given. */
 export function keysOf(notebook: string, upTo?: number): IDBKeyRange {
   return IDBKeyRange.bound([notebook], [notebook, upTo ?? []])
 }

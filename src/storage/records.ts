@@ -4,6 +4,9 @@ import type { DBSchema } from 'idb'
 export interface Entry {
   readonly id: string
   readonly name: string
+  readonly place: string
+  /** what it is searched by: see `searched.ts` */
+  readonly words: string
   /** when it was last written, milliseconds since 1970 */
   readonly changed: number
   /** sequence number of its last edit; 0 when there is none yet */
@@ -66,6 +69,17 @@ export interface KeptMapping {
   readonly text: string
 }
 
+/** A file that was saved from here: of one notebook, or of everything where `notebook` is null. */
+export interface StoredExport {
+  readonly id: string
+  readonly notebook: string | null
+  readonly file: string
+  /** milliseconds since 1970 */
+  readonly when: number
+  /** SHA-256 of its bytes in hexadecimal; empty where the browser could not work it out */
+  readonly sha256: string
+}
+
 export interface Schema extends DBSchema {
   notebooks: { key: string; value: Entry }
   log: { key: [string, number]; value: LogRecord }
@@ -75,6 +89,7 @@ export interface Schema extends DBSchema {
   import_columns: { key: string; value: StoredColumns }
   mappings: { key: string; value: KeptMapping }
   import_files: { key: string; value: StoredFile }
+  exports: { key: string; value: StoredExport }
 }
 
 /** of notebooks, and of lab files */

@@ -7,8 +7,10 @@ import type { Notebook } from '../notebook/notebook'
 import { checked } from '../notebook/schemaProblems'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { type Database, keysOf, openDatabase, strictly } from './database'
+import { entriesIn } from './entries'
 import { type Entry, type LogRecord, type Snapshot, STORES } from './records'
 import { type Readable, readableOf, replay } from './replay'
+import { sameWords, searchedOf } from './searched'
 import { keepState, type StateEntry, stateOf, statesOf } from './states'
 import { storageProblem } from './storageProblem'
 
@@ -109,7 +111,8 @@ function storeOn(database: Database, now: () => number): Store {
       if ((await notebooks.getKey(id)) !== undefined)
         return problem('notebook_stored_already', [], { name: notebook.name })
       await writing.objectStore('snapshots').put({ notebook: id, seq: 0, text })
-      await notebooks.put({ id, name: notebook.name, changed: now(), head: 0, snapshot: 0 })
+      const { name } = notebook
+      await notebooks.put({ id, name, ...searchedOf(notebook), changed: now(), head: 0, snapshot: 0 })
       return undefined
     })
     if (refused === undefined) held.set(id, { notebook, head: 0, since: null })
@@ -149,7 +152,11 @@ function storeOn(database: Database, now: () => number): Store {
         ])
       }
       const snapshot = due ? head : entry.snapshot
-      await writing.objectStore('notebooks').put({ id, name: next.notebook.name, changed: now(), head, snapshot })
+      const { name } = next.notebook
+      const searched = sameWords(from.notebook, next.notebook) ? entry : searchedOf(next.notebook)
+      await writing
+        .objectStore('notebooks')
+        .put({ ...entry, id, name, place: searched.place, words: searched.words, changed: now(), head, snapshot })
       return undefined
     })
     if (refused === undefined) held.set(id, { notebook: next.notebook, head, since })
@@ -195,7 +202,7 @@ function storeOn(database: Database, now: () => number): Store {
   }
 
   return {
-    list: () => inTurn(async () => (await database.getAll('notebooks')).sort((a, b) => b.changed - a.changed)),
+    list: () => inTurn(() => entriesIn(database)),
     create: (notebook) => inTurn(() => create(notebook)),
     load: (id) => inTurn(() => load(id)),
     append: (id, edits) => inTurn(() => append(id, edits)),

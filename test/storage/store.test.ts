@@ -18,7 +18,9 @@ describe('a notebook in the browser', () => {
     good(await store.create(EMPTY))
     good(await store.append('book', [ph(7.4), ph(7.6)]))
     const other = await opened()
-    expect(good(await other.list())).toEqual([{ id: 'book', name: 'Test pool', changed: 5, head: 2, snapshot: 0 }])
+    expect(good(await other.list())).toEqual([
+      { id: 'book', name: 'Test pool', place: '', words: 'test pool', changed: 5, head: 2, snapshot: 0 },
+    ])
     expect(good(await other.load('book'))).toEqual(edited(EMPTY, ph(7.6)))
   })
 
