@@ -15,11 +15,15 @@ export interface Parameter {
   readonly choices?: readonly string[]
   /** may be missing: the function then gets `undefined` and says in its summary what that means */
   readonly optional?: true
+  /** a concentration counted as whatever it is counted as, the same in all parameters so marked */
+  readonly ofAnyBasis?: true
 }
 
 export interface Output {
   readonly name: string
   readonly unit: string
+  /** counted as the parameters so marked are */
+  readonly ofAnyBasis?: true
 }
 
 /** A check against something outside the project. `where` names it; 'memory' or 'common practice, no source' say so. */

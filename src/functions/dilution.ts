@@ -22,6 +22,7 @@ const DILUTED: readonly (readonly [quantity: string, unit: string])[] = [
 ]
 
 const reading = (name: string, unit = 'mg/L'): Parameter => ({ name, unit, min: 0, max: 1_000_000 })
+const counted = (name: string): Parameter => ({ ...reading(name), ofAnyBasis: true })
 const fraction: Parameter = { name: 'drain_fraction', unit: '1', min: 0, max: 1 }
 
 function dilution(...readings: readonly (number | undefined)[]): readonly Value[] | Failure {
@@ -70,7 +71,7 @@ export const DILUTION_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'DILUTION_FRACTION',
     version: 1,
-    parameters: [reading('now'), reading('most'), reading('fill')],
+    parameters: [counted('now'), counted('most'), counted('fill')],
     result: { name: 'drain_fraction', unit: '1' },
     source: 'Mass balance of one drain and refill.',
     equation: String.raw`x = \frac{c - c_{most}}{c - c_{fill}}`,
@@ -114,8 +115,8 @@ export const DILUTION_FUNCTIONS: readonly LockedFunction[] = [
   {
     name: 'CONCENTRATION_AFTER_DILUTION',
     version: 2,
-    parameters: [reading('now'), reading('fill'), fraction],
-    result: { name: 'after_dilution', unit: 'mg/L' },
+    parameters: [counted('now'), counted('fill'), fraction],
+    result: { name: 'after_dilution', unit: 'mg/L', ofAnyBasis: true },
     source: 'Mass balance. Holds for titrated alkalinity too, both waters being of about equal ionic strength.',
     equation: String.raw`c_1 = c\,(1 - x) + c_{fill}\, x`,
     evaluate: (now: number, fill: number, x: number) => afterDilution('now', now, fill, x),

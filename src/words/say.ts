@@ -39,9 +39,20 @@ export function hasWords(key: string): boolean {
 export function sentence(problem: Problem): string {
   const own = `problem.${problem.code}.${problem.facts.quantity}`
   const key = hasWords(own) ? own : `problem.${problem.code}`
-  const text = say(key, { ...problem.facts, path: place(problem.path) })
+  const text = say(key, { ...unitsInWords(problem.facts), path: place(problem.path) })
   if (problem.path.length > 0 || !text.startsWith(': ')) return text
   return text.slice(2).replace(/^\p{Ll}+(?![\p{L}\d_])/u, (word) => word.charAt(0).toUpperCase() + word.slice(1))
+}
+
+/** Units without a sign of their own, in facts named `..._unit`. */
+const WORDED: readonly Fact[] = ['1', 'choice', 'truth']
+
+function unitsInWords(facts: Problem['facts']): Problem['facts'] {
+  const told = Object.entries(facts).map(([name, fact]): [string, Fact] => [
+    name,
+    name.endsWith('_unit') && WORDED.includes(fact) ? say(`unit.${fact}`) : fact,
+  ])
+  return Object.fromEntries(told)
 }
 
 /** A place inside a file as a reader writes it: `mine.json, groups[0].rows[2].unit`. */

@@ -76,6 +76,8 @@ const choiceInput = z.strictObject({
 const computed = z.strictObject({
   ...look,
   formula,
+  /** numbers in the formula carry units of their own, as in 7 days: the row's unit is taken as said and not checked */
+  units_as_said: z.literal(true).optional(),
   /** a declared default: this row is its formula, but `value` where `<of>` was not taken, with the notice `assumed:<of>` */
   when_missing: z.strictObject({ of: name, value: z.number(), source: text }).optional(),
   /** the first that holds is told */

@@ -42,6 +42,25 @@ export const problemsWorksheet = {
   'problem.formula_chain':
     '{path}: “{name}” stands at the end of a chain of more than {most} formulas that read one another.',
 
+  'problem.units_together':
+    '{path}: {left_unit} and {right_unit} meet at character {at}; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
+  'problem.units_together_basis':
+    '{path}: {left_unit} and {right_unit} meet at character {at}; they count different substances. Convert one of them with a factor.',
+  'problem.units_together_difference':
+    '{path}: a reading and a difference, {left_unit} and {right_unit}, meet at character {at}; they cannot stand for each other.',
+  'problem.units_argument':
+    '{path}: {function} takes {parameter} in {wanted_unit}; what stands at character {at} is in {found_unit}.',
+  'problem.units_argument_basis':
+    '{path}: {function} takes {parameter} in {wanted_unit}; what stands at character {at} is in {found_unit}, which counts another substance.',
+  'problem.units_argument_difference':
+    '{path}: {function} takes {parameter} as a reading in {wanted_unit}; at character {at} stands a difference or a sum of readings.',
+  'problem.units_row': '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}.',
+  'problem.units_row_basis':
+    '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}, which counts another substance.',
+  'problem.units_row_difference':
+    '{path}: the row is in {wanted_unit}, and its formula gives a difference or a sum of readings, which would be shown as a reading. A difference of temperatures belongs into a row in K.',
+  'problem.units_flagged': '{path}: the units in the formula of “{name}” do not agree, so its number is not shown.',
+
   'problem.definition_missing': '{path} is missing.',
   'problem.definition_wants_text': '{path}: a text in quotation marks is expected here, not {found}.',
   'problem.definition_wants_number': '{path}: a number is expected here, not {found}.',

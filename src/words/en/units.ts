@@ -87,6 +87,7 @@ export const units = {
   'unit.1': 'plain number',
   'unit.%': 'per cent',
   'unit.choice': 'choice',
+  'unit.truth': 'yes or no',
   'basis.CaCO3': 'as calcium carbonate',
   'basis.Ca': 'as calcium',
   'basis.Mg': 'as magnesium',

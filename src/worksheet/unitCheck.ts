@@ -1,0 +1,238 @@
+import type { LockedFunction } from '../functions/define'
+import { isSolve } from '../functions/define'
+import { type Problem, problem } from '../words/problem'
+import type { Expression } from './formula'
+import { GENERAL_UNITS } from './generalUnits'
+import {
+  CHOICE,
+  type Disagreement,
+  disagreement,
+  distance,
+  type Measure,
+  measureOf,
+  merged,
+  OPEN,
+  product,
+  raised,
+  sum,
+  TRUTH,
+} from './measure'
+import { nameKey } from './nameKey'
+
+/** Two units that do not go together, and where in the formula's text. */
+export interface UnitFlag {
+  readonly problem: Problem
+  readonly from: number
+  readonly to: number
+}
+
+/** What the checker knows of names. */
+export interface UnitScope {
+  /** the unit of a quantity, in whichever scenario, or of a solve's output; undefined for what is not known */
+  readonly unitOf: (key: string) => string | undefined
+  readonly functions: ReadonlyMap<string, LockedFunction>
+}
+
+type Call = Extract<Expression, { kind: 'call' }>
+type Binary = Extract<Expression, { kind: 'binary' }>
+
+/**
+ * Where a formula's units do not agree, by dimension, size of unit and substance counted. Numbers that are written in it
+ * have no unit: added or compared they stand for what is beside them, and as a factor they may convert (other unit, other
+ * substance) but never change the dimension. What cannot be told (a logarithm of a concentration, say) is let pass.
+ * @param declared the unit of the row that the formula is for; null where nothing is said
+ * @param path where the formula stands, for the sentences
+ */
+export function unitFlags(
+  tree: Expression,
+  scope: UnitScope,
+  declared: string | null,
+  path: Problem['path'] = [],
+): readonly UnitFlag[] {
+  const flags: UnitFlag[] = []
+
+  /** Notes what does not agree; what is over it is not told once more. */
+  function flag(code: string, why: Disagreement, facts: Problem['facts'], { from, to }: Expression): Measure {
+    const ending = why === 'unit' ? '' : `_${why}`
+    flags.push({ problem: problem(`units_${code}${ending}`, path, { at: from + 1, ...facts }), from, to })
+    return OPEN
+  }
+
+  function together(a: Measure, b: Measure, at: Expression, apart = disagreement(a, b)): Measure {
+    if (apart) return flag('together', apart, { left_unit: labelOf(a), right_unit: labelOf(b) }, at)
+    return merged(a, b)
+  }
+
+  /** All of them stand for each other. */
+  function alike(expressions: readonly Expression[], from: Measure = OPEN): Measure {
+    return expressions.reduce((all, one) => together(all, of(one), one), from)
+  }
+
+  function wanted(given: Measure, code: string, facts: Problem['facts'], at: Expression): void {
+    const target = measureOf(code)
+    const apart = disagreement(given, target)
+    if (apart) flag('argument', apart, { ...facts, found_unit: labelOf(given), wanted_unit: labelOf(target) }, at)
+  }
+
+  function of(e: Expression): Measure {
+    switch (e.kind) {
+      case 'number':
+        return { kind: 'plain', value: e.value }
+      case 'text':
+        return CHOICE
+      case 'truth':
+        return TRUTH
+      case 'name': {
+        const unit = scope.unitOf(nameKey(e))
+        return unit === undefined ? OPEN : measureOf(unit)
+      }
+      case 'unary': {
+        const operand = of(e.operand)
+        if (e.operator === '%') return product(operand, { kind: 'plain', value: 0.01 }, 1)
+        return e.operator === '-' ? negated(operand) : operand
+      }
+      case 'binary':
+        return ofBinary(e)
+      case 'call':
+        return ofCall(e)
+    }
+  }
+
+  function ofBinary(e: Binary): Measure {
+    const [left, right] = [of(e.left), of(e.right)]
+    switch (e.operator) {
+      case '+':
+      case '-': {
+        const apart = distance(left, right) ?? (isWord(left) && isWord(right) ? 'unit' : null)
+        return apart ? together(left, right, e, apart) : sum(left, right, e.operator === '+' ? 1 : -1)
+      }
+      case '*':
+      case '/':
+        if (isWord(left) || isWord(right)) return together(left, right, e, 'unit')
+        return product(left, right, e.operator === '*' ? 1 : -1)
+      case '^':
+        return ofPower(left, right)
+      case '&':
+        return CHOICE
+      default:
+        together(left, right, e)
+        return TRUTH
+    }
+  }
+
+  function ofCall(e: Call): Measure {
+    const locked = scope.functions.get(e.function)
+    if (locked) return ofLocked(e, locked)
+    const rule = GENERAL_UNITS.get(e.function)
+    const [first, second] = e.arguments
+    if (!rule || !first) return rule === 'truth' ? TRUTH : rule === 'plain' ? { kind: 'plain', value: null } : OPEN
+    switch (rule) {
+      case 'truth':
+        for (const argument of e.arguments) of(argument)
+        return TRUTH
+      case 'alike':
+        return alike(e.arguments)
+      case 'sum':
+        return e.arguments.slice(1).reduce((all, one) => add(all, one), of(first))
+      case 'spread':
+        return difference(alike(e.arguments))
+      case 'square':
+        return raised(difference(alike(e.arguments)), 2)
+      case 'product':
+        return e.arguments.slice(1).reduce((all, one) => product(all, of(one), 1), of(first))
+      case 'first':
+        for (const argument of e.arguments.slice(1)) of(argument)
+        return of(first)
+      case 'quotient':
+        return second ? product(of(first), of(second), -1) : OPEN
+      case 'power':
+        return second ? ofPower(of(first), of(second)) : OPEN
+      case 'root':
+        return raised(of(first), 0.5)
+      case 'if':
+        of(first)
+        return alike(e.arguments.slice(1))
+      case 'switch':
+        return ofSwitch(e.arguments)
+      case 'plain':
+        return { kind: 'plain', value: null }
+      case 'open':
+        for (const argument of e.arguments) of(argument)
+        return OPEN
+    }
+  }
+
+  function add(all: Measure, one: Expression): Measure {
+    const measure = of(one)
+    const apart = distance(all, measure)
+    return apart ? together(all, measure, one, apart) : sum(all, measure, 1)
+  }
+
+  /** SWITCH(looked at; case; result; case; result ...; else) */
+  function ofSwitch([looked, ...rest]: readonly Expression[]): Measure {
+    const results: Expression[] = []
+    const cases: Expression[] = []
+    rest.forEach((one, i) => {
+      const isResult = i % 2 === 1 || i === rest.length - 1
+      ;(isResult ? results : cases).push(one)
+    })
+    if (looked) alike(cases, of(looked))
+    return alike(results)
+  }
+
+  function ofLocked(e: Call, f: LockedFunction): Measure {
+    let counted: Measure = OPEN
+    e.arguments.forEach((argument, i) => {
+      const given = of(argument)
+      const parameter = f.parameters[i]
+      if (!parameter) return
+      if (parameter.ofAnyBasis) {
+        const bare = withoutBasis(given)
+        wanted(bare, parameter.unit, { function: f.name, parameter: parameter.name }, argument)
+        counted = together(counted, given, argument)
+      } else wanted(given, parameter.unit, { function: f.name, parameter: parameter.name }, argument)
+    })
+    if (isSolve(f)) return OPEN
+    const result = measureOf(f.result.unit)
+    if (!f.result.ofAnyBasis || result.kind !== 'quantity') return result
+    return counted.kind === 'quantity'
+      ? { ...result, basis: counted.basis, label: counted.label }
+      : { ...result, basis: undefined }
+  }
+
+  const found = of(tree)
+  if (declared === null) return flags
+  const row = measureOf(declared)
+  const apart = disagreement(found, row)
+  const isNumber = declared === '1' && apart === 'difference'
+  if (apart && !isNumber && !(apart === 'difference' && declared === 'K' && labelOf(found) !== 'K'))
+    flag('row', apart, { found_unit: labelOf(found), wanted_unit: declared }, tree)
+  return flags
+}
+
+function ofPower(base: Measure, exponent: Measure): Measure {
+  return exponent.kind === 'plain' && exponent.value !== null ? raised(base, exponent.value) : OPEN
+}
+
+function isWord({ kind }: Measure): boolean {
+  return kind === 'choice' || kind === 'truth'
+}
+
+function negated(a: Measure): Measure {
+  if (a.kind === 'plain') return { kind: 'plain', value: a.value === null ? null : -a.value }
+  return a.kind === 'quantity' ? { ...a, points: a.points === null ? null : -a.points } : a
+}
+
+/** How far readings lie apart is no reading. */
+function difference(a: Measure): Measure {
+  return a.kind === 'quantity' ? { ...a, points: 0 } : a
+}
+
+function withoutBasis(a: Measure): Measure {
+  return a.kind === 'quantity' ? { ...a, basis: undefined } : a
+}
+
+function labelOf(a: Measure): string {
+  if (a.kind === 'quantity') return a.label
+  return a.kind === 'plain' ? '1' : a.kind
+}
