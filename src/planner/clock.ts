@@ -8,6 +8,7 @@ import { type Draft, holding, holds, moveTo, numberOf, rule, say, usable } from 
 import { foretell } from './foretell'
 import { keptOut } from './keptOut'
 import { inPacks } from './measurable'
+import { onLabel } from './onLabel'
 
 export const DAY = 24
 
@@ -72,6 +73,7 @@ function carryByHand(draft: Draft, days: number, used: number): boolean {
     kind: 'dose',
     says: say('plan.step.daily_chlorine', { product: chosen.item.product, amount: each.value, unit: each.unit, days }),
     product: chosen.item.product,
+    ...onLabel(chosen),
     amount: total,
     times: days,
     how: [say('plan.how.dusk')],

@@ -5,6 +5,7 @@ import { pass, roomToday } from './clock'
 import { costNow } from './costNow'
 import { type Draft, holding, holds, moveTo, say } from './draft'
 import { foretell } from './foretell'
+import { onLabel } from './onLabel'
 import type { Amount, Say } from './step'
 
 export interface DoseOptions {
@@ -42,6 +43,7 @@ export function dose(draft: Draft, chosen: Chosen, amount: number, options: Dose
     kind: 'dose',
     says: says(product, rounded, options.part),
     product,
+    ...onLabel(chosen),
     amount: rounded,
     ...(options.part === undefined ? {} : { part: options.part }),
     how: [

@@ -28,6 +28,9 @@ export interface Step {
   readonly says: Say
   /** a product of the contract, or `sequestrant` */
   readonly product?: string
+  /** the product's strength and what it counts, as on its label */
+  readonly strength?: number
+  readonly basis?: string
   readonly amount?: Amount
   /** how many equal shares the amount is given in, one a day */
   readonly times?: number
