@@ -12,9 +12,10 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   notebook: ['worksheet', 'functions', 'units', 'words'],
   engine: ['notebook', 'worksheet', 'functions', 'chemistry', 'units', 'words'],
   planner: ['notebook', 'worksheet', 'functions', 'units', 'words'],
+  study: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   intake: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   storage: ['notebook', 'worksheet', 'words'],
-  ui: ['engine', 'planner', 'intake', 'storage', 'notebook', 'worksheet', 'functions', 'units', 'words'],
+  ui: ['engine', 'planner', 'study', 'intake', 'storage', 'notebook', 'worksheet', 'functions', 'units', 'words'],
   headless: ['engine', 'planner', 'intake', 'notebook', 'worksheet', 'functions', 'units', 'words'],
 }
 

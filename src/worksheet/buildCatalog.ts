@@ -2,6 +2,7 @@ import { isSolve, type LockedFunction } from '../functions/define'
 import { type Problem, problem } from '../words/problem'
 import { callsOf } from './callsOf'
 import type { Catalog, Quantity, SolveBlock } from './catalog'
+import { chartProblems } from './chartProblems'
 import type { Row } from './definition'
 import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
 import type { Scope } from './formulaProblems'
@@ -56,6 +57,7 @@ export function buildCatalog(
     return row && withTargets(row, sets)
   }
   problems.push(...targetProblems(sources, rowOf))
+  for (const source of sources) problems.push(...chartProblems(source, rowOf))
   const ofWorksheet = new Map(
     sources.map((source) => [source, refusalsOf(source.definition.refuses, [source.file], scope(source), problems)]),
   )

@@ -120,6 +120,17 @@ export const targetSetSchema = z.strictObject({
   ),
 })
 
+/** A chart that comes with the worksheet: quantities against one number input, over a span in its canonical unit. */
+const chart = z.strictObject({
+  id: name,
+  /** left out in shipped definitions, where the catalogue has `chart.<worksheet>.<id>` */
+  label: text.optional(),
+  input: name,
+  from: z.number(),
+  to: z.number(),
+  outputs: z.array(name).min(1).max(12),
+})
+
 export const definitionSchema = z.strictObject({
   /** for editors that complete and check by a schema; not read */
   $schema: z.string().max(400).optional(),
@@ -138,6 +149,7 @@ export const definitionSchema = z.strictObject({
   /** sets of ranges that this definition brings; those of the app are in `worksheets/targets/` */
   targets: z.array(targetSetSchema).max(20).optional(),
   groups: z.array(group).min(1).max(few),
+  charts: z.array(chart).max(20).optional(),
 })
 
 export type Definition = z.infer<typeof definitionSchema>
@@ -145,6 +157,7 @@ export type Row = z.infer<typeof rowSchema>
 export type NumberRow = z.infer<typeof numberInput>
 export type ChoiceRow = z.infer<typeof choiceInput>
 export type ComputedRow = z.infer<typeof computed>
+export type DefinedChart = z.infer<typeof chart>
 export type Refusal = z.infer<typeof refusal>
 export type TargetSet = z.infer<typeof targetSetSchema>
 export type Band = z.infer<typeof band>

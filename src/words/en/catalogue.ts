@@ -6,6 +6,7 @@ import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
 import { results } from './results'
 import { start } from './start'
+import { study } from './study'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
@@ -15,6 +16,7 @@ export const en = {
   ...planRules,
   ...problemsIntake,
   ...results,
+  ...study,
   ...functions,
   ...headless,
 } as const

@@ -92,6 +92,8 @@ export const problemsWorksheet = {
   'problem.name_is_function': '{path}: “{name}” is a function and cannot be the name of a quantity.',
   'problem.name_reserved': '{path}: “{name}” means something else in formulas and cannot be the name of a quantity.',
   'problem.takes_nothing': '{path}: no worksheet gives “{name}”.',
+  'problem.chart_not_input': '{path}: {name} is not a number that is entered, so nothing can be drawn against it.',
+  'problem.chart_not_number': '{path}: {name} is not a number, so it cannot be drawn.',
   'problem.row_not_known': '{path}: there is no quantity “{name}”.',
   'problem.row_not_taken': '{path}: “{name}” belongs to another worksheet; list it under “takes”.',
   'problem.unit_unknown':
