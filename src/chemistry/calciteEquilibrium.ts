@@ -26,7 +26,10 @@ export function calciteEquilibrium(from: Water): CalciteEquilibrium | Failure {
   const spare = totals.carbonate - totals.calcium
   const product = 10 ** -pKCalcite(temperature)
   const left = { ...totals }
-  const water = solvePh(left, temperature, 7.5, () => {
+  // without any calcium the index is infinite
+  const rise = Math.min(2, Math.max(-2, -from.calciteIndex / 2))
+  const near = { ph: from.ph + rise, ionicStrength: from.ionicStrength }
+  const water = solvePh(left, temperature, near, () => {
     const saturated = product / (activityCoefficient(CA) * activityCoefficient(CO3))
     for (let sweep = 0; sweep < 200; sweep++) {
       const ofCarbonate = ligandSum(point, point.count, CARBONATE) - calciumPairs()

@@ -11,8 +11,8 @@ import {
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
 import { CARBONATE } from './speciesArrays'
+import { END_POINT } from './titratedAlkalinity'
 import { NO_TOTALS } from './totals'
-import { END_POINT } from './water'
 
 /**
  * Carbonate alkalinity [HCO3-] + 2 [CO3--], eq/L, from a titrated one at a known ionic strength, without ion pairs: the

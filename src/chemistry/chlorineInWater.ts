@@ -1,5 +1,6 @@
 import { type Failure, isFailure } from './failure'
 import { settledAtPh } from './settledAtPh'
+import { titratedAlkalinity } from './titratedAlkalinity'
 import type { Totals } from './totals'
 import type { Water } from './water'
 
@@ -15,9 +16,9 @@ export function withChlorine(water: Water, chlorine: number): Totals | Failure {
 
 /** The alkalinity that a titration would read, eq/L, where the chlorine does not count in it. */
 export function readingWithoutChlorine(water: Water): number | Failure {
-  if (water.totals.chlorine === 0) return water.titratedAlkalinity
+  if (water.totals.chlorine === 0) return titratedAlkalinity(water)
   const without = atSamePh(water, 0)
-  return isFailure(without) ? without : without.titratedAlkalinity
+  return isFailure(without) ? without : titratedAlkalinity(without)
 }
 
 function atSamePh(water: Water, chlorine: number): Water | Failure {

@@ -29,31 +29,39 @@ const ROUGH = 1e-4
  * Errors: `unreachable` where no pH from 1 to 13.5 has this alkalinity; `no_convergence`.
  */
 export function closedWater(totals: Totals, T: number, guess = 7.5): Water | Failure {
-  return solvePh(totals, T, guess, () => settleCarbonate(point, totals))
+  return solvePh(totals, T, { ph: guess, ionicStrength: bareIonicStrength(totals) }, () =>
+    settleCarbonate(point, totals),
+  )
 }
 
 /**
  * The pH at which the water has the alkalinity of `totals`, for one way of settling its carbonate; the settle step runs
- * after each change of pH.
+ * after each change of pH. `near` is where the search begins.
  */
-export function solvePh(totals: Totals, T: number, guess: number, settle: () => void): Water | Failure {
+export function solvePh(
+  totals: Totals,
+  T: number,
+  near: Pick<Water, 'ph' | 'ionicStrength'>,
+  settle: () => void,
+): Water | Failure {
   setTemperature(T)
   startFree(point, totals)
-  let I = bareIonicStrength(totals)
+  let I = near.ionicStrength
   setIonicStrength(I)
   const excess = (ph: number) => {
     setPh(point, Math.exp(-Math.LN10 * ph), totals)
     settle()
     return alkalinityOf() - totals.alkalinity
   }
-  let ph = guess
-  let slope = 0
+  const first = bySecants(excess, near.ph)
+  let ph = first?.ph ?? near.ph
+  let slope = first?.slope ?? 0
   let last = Number.POSITIVE_INFINITY
   for (let pass = 0; pass < 100; pass++) {
     if (slope === 0) {
-      const near = rootNear(excess, ph, 0.25, PH_FLOOR, PH_CEILING, ROUGH)
-      if (near === undefined) return fail('unreachable', 'ph', { alkalinity: totals.alkalinity })
-      ph = near
+      const found = rootNear(excess, ph, 0.25, PH_FLOOR, PH_CEILING, ROUGH)
+      if (found === undefined) return fail('unreachable', 'ph', { alkalinity: totals.alkalinity })
+      ph = found
       slope = (excess(ph + ROUGH) - excess(ph - ROUGH)) / (2 * ROUGH)
     }
     // close to the root the curve is straight, so one slope serves while ionic strength follows
@@ -70,6 +78,24 @@ export function solvePh(totals: Totals, T: number, guess: number, settle: () => 
     last = moved
   }
   return fail('no_convergence', 'ph', { residual: last })
+}
+
+/** The usual case, a guess that is near: a few secants come about as close, and bring the slope with them. */
+function bySecants(excess: (ph: number) => number, guess: number): { ph: number; slope: number } | undefined {
+  let before = excess(guess)
+  let ph = guess + 0.02
+  let step = -0.02
+  for (let i = 0; i < 6; i++) {
+    const now = excess(ph)
+    const slope = (before - now) / step
+    if (!(slope > 0)) return undefined
+    before = now
+    step = now / slope
+    if (!(Math.abs(step) < 1)) return undefined
+    ph -= step
+    if (Math.abs(step) < ROUGH) return { ph, slope }
+  }
+  return undefined
 }
 
 /** Alkalinity of the settled point, eq/L. */

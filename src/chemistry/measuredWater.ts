@@ -14,8 +14,9 @@ import {
 import { type Failure, fail } from './failure'
 import { outside } from './outside'
 import { CARBONATE } from './speciesArrays'
+import { END_POINT } from './titratedAlkalinity'
 import type { Totals } from './totals'
-import { END_POINT, readWater, tooStrong, type Water } from './water'
+import { readWater, tooStrong, type Water } from './water'
 
 /** A water as measured; mol/L, eq/L and kelvin. */
 export interface Measured {
@@ -105,7 +106,7 @@ export function measuredWater(m: Measured): Water | Failure {
   }
   if (!(change < 1e-9)) return fail('no_convergence', 'total_alkalinity', { residual: change })
   if (room <= 0) return fail('no_such_water', 'total_alkalinity', { total: m.titratedAlkalinity, left: room })
-  return tooStrong(I) ?? readWater(m.temperature, totals, I, m.titratedAlkalinity)
+  return tooStrong(I) ?? readWater(m.temperature, totals, I)
 }
 
 type Writable = { -readonly [K in keyof Totals]: number }

@@ -24,6 +24,8 @@ export function settledAtPh(
   setTemperature(T)
   startFree(point, totals)
   let I = ionicStrength
+  let triedBefore = 0
+  let gaveBefore = 0
   let moved = 1
   for (let pass = 0; pass < 100; pass++) {
     setIonicStrength(I)
@@ -35,8 +37,12 @@ export function settledAtPh(
     const strong = tooStrong(next)
     if (strong) return strong
     moved = Math.abs(next - I) / I
-    I = next
     if (moved < 1e-12) return readWater(T, totals, I)
+    // What a tried strength gives is nearly a straight line, so a secant finds the one that gives itself.
+    const slope = pass === 0 ? 0 : (next - gaveBefore) / (I - triedBefore)
+    triedBefore = I
+    gaveBefore = next
+    I = Math.abs(slope) < 0.5 ? I + (next - I) / (1 - slope) : next
   }
   return fail('no_convergence', 'ph', { residual: moved })
 }

@@ -1,15 +1,4 @@
-import {
-  activityCoefficient,
-  baseBesideCarbonate,
-  concentration,
-  endPoint,
-  ligandSum,
-  type Point,
-  water as point,
-  setPh,
-  startFree,
-  sweepMetals,
-} from './equilibrium'
+import { activityCoefficient, concentration, ligandSum, type Point, water as point, sweepMetals } from './equilibrium'
 import { logHenryCarbonDioxide, pKCalcite } from './equilibriumConstants'
 import type { Failure } from './failure'
 import { outside } from './outside'
@@ -23,8 +12,6 @@ export interface Water {
   readonly temperature: number
   readonly totals: Totals
   readonly ionicStrength: number
-  /** what a titration to pH 4.5 of this water would read, oxidising chlorine counted where `totals` has it */
-  readonly titratedAlkalinity: number
   /** [HCO3-] + 2 [CO3--], pairs counted with their base */
   readonly carbonateAlkalinity: number
   /** log10 of the activity product over the solubility product of calcite; full speciation. -Infinity without calcium */
@@ -45,14 +32,8 @@ export function tooStrong(I: number): Failure | undefined {
   return outside('ionic_strength', I, 0, 1)
 }
 
-/** pH at which the alkalinity titration ends (activity scale): Standard Methods 2320 B for 150 mg/L and up. */
-export const END_POINT = 10 ** -4.5
-
-/**
- * Reads the water out of the point that a solve has just settled; `I` is the ionic strength it was settled at, `titrated`
- * the reading of a titration where it is known already.
- */
-export function readWater(T: number, totals: Totals, I: number, titrated?: number): Water {
+/** Reads the water out of the point that a solve has just settled; `I` is the ionic strength it was settled at. */
+export function readWater(T: number, totals: Totals, I: number): Water {
   const carbonate = point.ligand[CARBONATE] ?? 0
   const carbonateAlkalinity = carbonate * ligandSum(point, point.base, CARBONATE)
   const species = new Float64Array(SPECIES.length)
@@ -65,22 +46,11 @@ export function readWater(T: number, totals: Totals, I: number, titrated?: numbe
     temperature: T,
     totals,
     ionicStrength: I,
-    titratedAlkalinity: titrated ?? carbonateAlkalinity + baseBesideCarbonate(point) - endPointAlkalinity(totals),
     carbonateAlkalinity,
     calciteIndex: Math.log10(calcium * bare) + pKCalcite(T),
     pco2: co2 / 10 ** logHenryCarbonDioxide(T),
     species,
   }
-}
-
-/** Alkalinity left at the end point of a closed titration, eq/L. */
-function endPointAlkalinity(totals: Totals): number {
-  startFree(endPoint, totals)
-  setPh(endPoint, END_POINT, totals)
-  settleCarbonate(endPoint, totals)
-  return (
-    (endPoint.ligand[CARBONATE] ?? 0) * ligandSum(endPoint, endPoint.base, CARBONATE) + baseBesideCarbonate(endPoint)
-  )
 }
 
 /** Settles a point of known pH and total carbonate: sweeps until nothing moves. */

@@ -19,7 +19,10 @@ export function waterAgainstAir(from: Water, ppm: number): Water | Failure {
   if (refused) return refused
   const dissolved = ppm * 1e-6 * 10 ** logHenryCarbonDioxide(from.temperature)
   const totals = { ...from.totals }
-  return solvePh(totals, from.temperature, 8.2, () => {
+  // while bicarbonate holds the alkalinity, pH falls by as much as the logarithm of the pressure rises
+  const guess = Math.min(9.5, from.ph + Math.log10(from.pco2 / (ppm * 1e-6)))
+  const near = { ph: Number.isFinite(guess) ? guess : 8.2, ionicStrength: from.ionicStrength }
+  return solvePh(totals, from.temperature, near, () => {
     // CO2 holds no metal, so pH alone fixes the free carbonate
     point.ligand[CARBONATE] = 1
     point.ligand[CARBONATE] = dissolved / (concentration(point, CO2) * activityCoefficient(CO2))

@@ -5,6 +5,7 @@ import { type Failure, fail, isFailure } from '../chemistry/failure'
 import { langelierIndex } from '../chemistry/langelierIndex'
 import { outside } from '../chemistry/outside'
 import { PRODUCT_IDS } from '../chemistry/products'
+import { titratedAlkalinity } from '../chemistry/titratedAlkalinity'
 import type { Water } from '../chemistry/water'
 import { waterAfter } from '../chemistry/waterAfter'
 import type { Output, Parameter, Solve } from './define'
@@ -41,7 +42,7 @@ const AFTER: readonly Output[] = [
 /** The readings that the changed water would give; alkalinity as the same bottle would read it. */
 export function readingsAfter(water: Water, counted: boolean): readonly Result[] {
   const { totals } = water
-  const alkalinity = counted ? water.titratedAlkalinity : readingWithoutChlorine(water)
+  const alkalinity = counted ? titratedAlkalinity(water) : readingWithoutChlorine(water)
   const noCalcium =
     totals.calcium > 0 ? undefined : fail('out_of_range', 'calcium_hardness', { value: 0, min: 0.01, max: 5_000 })
   const noCarbonate = totals.carbonate > 0 ? undefined : fail('no_such_water', 'total_alkalinity', { left: 0 })

@@ -1,5 +1,4 @@
 import { calciteEquilibrium } from '../chemistry/calciteEquilibrium'
-import { closedWater } from '../chemistry/closedWater'
 import { dissolvedSolids } from '../chemistry/dissolvedSolids'
 import { type Failure, fail, isFailure } from '../chemistry/failure'
 import { langelierIndex } from '../chemistry/langelierIndex'
@@ -13,14 +12,7 @@ import { BALANCE_DOSE } from './balanceDose'
 import { CALCIUM_DOSE } from './calciumDose'
 import type { LockedFunction, Solve } from './define'
 import { SATURATION_FUNCTIONS } from './saturation'
-import {
-  PER_CALCIUM,
-  PER_EQUIVALENT,
-  WATER_READINGS,
-  type WaterReadings,
-  waterFromReadings,
-  ZERO_CELSIUS,
-} from './waterReadings'
+import { PER_CALCIUM, PER_EQUIVALENT, WATER_READINGS, type WaterReadings, waterFromReadings } from './waterReadings'
 
 type Result = number | Failure
 type Maybe = number | undefined
@@ -113,7 +105,7 @@ const WATER: Solve = {
 /** What the water would come to: with calcite, with air, at another pH, in the cold, at the cell's plates. */
 const WATER_EQUILIBRIA: Solve = {
   name: 'WATER_EQUILIBRIA',
-  version: 1,
+  version: 2,
   parameters: [
     ...WATER_READINGS,
     { name: 'target_lsi', unit: '1', min: -5, max: 5, optional: true },
@@ -127,11 +119,7 @@ const WATER_EQUILIBRIA: Solve = {
     { name: 'lsi_cold', unit: '1' },
     { name: 'lsi_at_cell', unit: '1' },
     { name: 'ph_after_ccpp', unit: 'pH' },
-    { name: 'total_alkalinity_for_target_lsi', unit: 'mg/L as CaCO3' },
-    { name: 'ph_for_target_calcite_si', unit: 'pH' },
     { name: 'calcite_si_against_air', unit: '1' },
-    { name: 'ph_cold_closed', unit: 'pH' },
-    { name: 'lsi_cold_closed', unit: '1' },
   ],
   source: CALCITE_SOURCE,
   equation: String.raw`\mathrm{CCPP} = x:\ \mathrm{SI}(\mathrm{Ca} - x,\ C_T - x,\ \mathrm{Alk} - 2x) = 0`,
@@ -141,13 +129,9 @@ const WATER_EQUILIBRIA: Solve = {
     const water = waterFromReadings(readings)
     if (isFailure(water)) return water
     const calcite = calciteEquilibrium(water)
-    const forLsi = whenGiven(targetLsi, 'target_lsi', (wanted) => waterForIndex(water, 'langelier', wanted))
-    const forCalcite = whenGiven(targetLsi, 'target_lsi', (wanted) => waterForIndex(water, 'calcite', wanted))
+    const forLsi = whenGiven(targetLsi, 'target_lsi', (wanted) => waterForIndex(water, wanted))
     const aired = whenGiven(airCo2, 'air_co2', (ppm) => waterAgainstAir(water, ppm))
     const cold = whenGiven(coldest, 'temperature_low', (low) => waterFromReadings(chilled(readings, low)))
-    const closed = whenGiven(coldest, 'temperature_low', (low) =>
-      closedWater(water.totals, low + ZERO_CELSIUS, water.ph),
-    )
     const atCell = waterAtPh(water, water.ph + 1)
     return [
       isFailure(calcite) ? calcite : calcite.precipitated * PER_CALCIUM,
@@ -156,11 +140,7 @@ const WATER_EQUILIBRIA: Solve = {
       of(cold, index),
       of(atCell, index),
       isFailure(calcite) ? calcite : calcite.water.ph,
-      of(forLsi, (w) => w.titratedAlkalinity * PER_EQUIVALENT),
-      of(forCalcite, ph),
       of(aired, calciteIndex),
-      of(closed, ph),
-      of(closed, index),
     ]
   },
   checks: [

@@ -55,14 +55,23 @@ export type WaterReadings = readonly [
   bottle: Bottle | undefined,
 ]
 
+/** Several functions ask for the water of the same readings, one after another. */
+let last: { readings: readonly unknown[]; water: Water | Failure } = {
+  readings: [],
+  water: fail('missing', 'ph'),
+}
+
 /**
  * Water from readings in contract units. `chloride` not taken is salt / 58.443, as the strip reads; magnesium and sulfate not
  * taken are 0. The bottle: plain, chlorine does not count in the alkalinity; chlorine_counted, its base does; thiosulfate,
  * 0.706 mg/L of alkalinity for each mg/L of chlorine was made by the neutralizer and is taken off.
  */
 export function waterFromReadings(readings: WaterReadings): Water | Failure {
-  const measured = measuredFromReadings(readings)
-  return isFailure(measured) ? measured : measuredWater(measured)
+  if (readings.length !== last.readings.length || readings.some((reading, i) => reading !== last.readings[i])) {
+    const measured = measuredFromReadings(readings)
+    last = { readings: [...readings], water: isFailure(measured) ? measured : measuredWater(measured) }
+  }
+  return last.water
 }
 
 function measuredFromReadings(readings: WaterReadings): Measured | Failure {

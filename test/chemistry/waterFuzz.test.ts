@@ -8,6 +8,7 @@ import { doseForTargets } from '../../src/chemistry/doseForTargets'
 import { isFailure } from '../../src/chemistry/failure'
 import { measuredWater } from '../../src/chemistry/measuredWater'
 import { PRODUCT_IDS } from '../../src/chemistry/products'
+import { titratedAlkalinity } from '../../src/chemistry/titratedAlkalinity'
 import type { Water } from '../../src/chemistry/water'
 import { waterAfter } from '../../src/chemistry/waterAfter'
 import { waterAgainstAir } from '../../src/chemistry/waterAgainstAir'
@@ -85,11 +86,8 @@ const question: fc.Arbitrary<(water: Water) => unknown> = fc.oneof(
   fc.constant((water: Water) => calciteEquilibrium(water)),
   reading(50, 5_000).map((ppm) => (water: Water) => waterAgainstAir(water, ppm)),
   reading(4.5, 11).map((ph) => (water: Water) => waterByAir(water.totals, water.temperature, ph, water.ionicStrength)),
-  fc.tuple(fc.constantFrom('langelier' as const, 'calcite' as const), reading(-2, 2)).map(
-    ([index, wanted]) =>
-      (water: Water) =>
-        waterForIndex(water, index, wanted),
-  ),
+  reading(-2, 2).map((wanted) => (water: Water) => waterForIndex(water, wanted)),
+  fc.constant((water: Water) => titratedAlkalinity(water)),
   fc.array(change, { maxLength: 4 }).map((changes) => (water: Water) => waterAfter(water.totals, water, changes)),
   reading(273.15, 318.15).map((T) => (water: Water) => closedWater(water.totals, T)),
   fc.tuple(target, alkalinity, reading(0, 2e-4)).map(
