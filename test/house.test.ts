@@ -15,7 +15,20 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   study: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   intake: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   storage: ['notebook', 'worksheet', 'words'],
-  ui: ['engine', 'planner', 'study', 'intake', 'storage', 'notebook', 'worksheet', 'functions', 'units', 'words'],
+  record: ['notebook', 'worksheet', 'functions', 'chemistry', 'units', 'words'],
+  ui: [
+    'engine',
+    'planner',
+    'study',
+    'intake',
+    'record',
+    'storage',
+    'notebook',
+    'worksheet',
+    'functions',
+    'units',
+    'words',
+  ],
   headless: ['engine', 'planner', 'intake', 'notebook', 'worksheet', 'functions', 'units', 'words'],
 }
 

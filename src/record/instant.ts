@@ -1,0 +1,20 @@
+/** When something was, milliseconds since 1970; a date alone is the beginning of its day. NaN where there is no date. */
+export function instant(date: string): number {
+  return date === '' ? Number.NaN : new Date(date.includes('T') ? date : `${date}T00:00`).getTime()
+}
+
+/** The day of a date, whatever its time. */
+export function dayOf(date: string): string {
+  return date.slice(0, 10)
+}
+
+/**
+ * Whether something was after something else, so far as the dates tell: on the same day it is not known (null) unless both
+ * have a time.
+ */
+export function isAfter(later: string, earlier: string): boolean | null {
+  if (later === '' || earlier === '') return null
+  if (dayOf(later) !== dayOf(earlier) || (later.includes('T') && earlier.includes('T')))
+    return instant(later) > instant(earlier)
+  return null
+}
