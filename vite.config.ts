@@ -1,6 +1,7 @@
 import { resolve } from 'node:path'
 import { lezer } from '@lezer/generator/rollup'
 import { type Plugin, runnerImport, type UserConfig } from 'vite'
+import { VitePWA } from 'vite-plugin-pwa'
 import solid from 'vite-plugin-solid'
 import { defineConfig } from 'vitest/config'
 
@@ -51,8 +52,45 @@ function withoutUnusedFunctions(): Plugin {
   }
 }
 
+/**
+ * Keeps the whole page in the browser, so that a second visit needs no network. A new version is fetched beside the old one and
+ * waits until the reader takes it; `src/ui/offline` registers the worker and says so. The development server has none.
+ */
+const offline = VitePWA({
+  mode: 'production',
+  strategies: 'generateSW',
+  registerType: 'prompt',
+  injectRegister: false,
+  manifest: {
+    id: '/',
+    name: 'Basinbook',
+    short_name: 'Basinbook',
+    description: 'A notebook of water-balance worksheets for swimming pools that make their chlorine from salt.',
+    lang: 'en',
+    start_url: '.',
+    display: 'standalone',
+    background_color: '#eae8e0',
+    theme_color: '#eae8e0',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+  workbox: {
+    globPatterns: ['**/*.{html,js,css,woff2,svg,png}'],
+    dontCacheBustURLsMatching: /^assets\//,
+    maximumFileSizeToCacheInBytes: 8_000_000,
+    cleanupOutdatedCaches: true,
+    clientsClaim: true,
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+  },
+})
+
 const app: UserConfig = {
-  plugins: [lezer(), solid(), builtData(), contentSecurityPolicy()],
+  plugins: [lezer(), solid(), builtData(), contentSecurityPolicy(), offline],
   worker: { format: 'es', plugins: () => [lezer(), withoutUnusedFunctions()] },
   build: { outDir: 'dist/app', target: 'es2023', sourcemap: false },
 }

@@ -12,6 +12,8 @@ import { createBook } from './shell/createBook'
 import { createDesk, DeskContext, type Opened, useDesk } from './shell/desk'
 import { allowDrop, dropFile } from './shell/dropFile'
 import { guardUnsaved } from './shell/guardUnsaved'
+import { isAllKept } from './shell/isAllKept'
+import { beforeNewVersion } from './shell/newVersion'
 import { onPageKey } from './shell/onPageKey'
 import { usePlace } from './shell/place'
 import { Unhurried } from './shell/Unhurried'
@@ -62,6 +64,7 @@ function OpenBook(props: { opened: Opened }) {
   const [drawer, setDrawer] = createSignal(false)
   desk.beforeLeaving(book.settled)
   guardUnsaved(book)
+  beforeNewVersion(() => isAllKept(book))
   createEffect(() => {
     document.title = `${book.notebook().name} · ${say('page.title')}`
   })

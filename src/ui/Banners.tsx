@@ -1,4 +1,4 @@
-import { Show } from 'solid-js'
+import { lazy, Show, Suspense } from 'solid-js'
 import { isProblem } from '../words/problem'
 import { say, sentence } from '../words/say'
 import { downloadText } from './notebooks/downloadText'
@@ -6,7 +6,10 @@ import { saveToFile } from './notebooks/saveToFile'
 import { announce } from './shell/announce'
 import { useBook } from './shell/book'
 import { useDesk } from './shell/desk'
+import { newVersion } from './shell/newVersion'
 import { placeLink } from './shell/place'
+
+const NewVersion = lazy(() => import('./offline/NewVersion').then((m) => ({ default: m.NewVersion })))
 
 /** What the reader has to know before trusting the page: read-only, kept nowhere, engine started again, an example. */
 export function Banners() {
@@ -64,6 +67,11 @@ export function Banners() {
             {say('page.banner.worksheets', { count: book.refusedWorksheets().length, why: sentence(first()) })}
           </p>
         )}
+      </Show>
+      <Show when={newVersion()}>
+        <Suspense>
+          <NewVersion />
+        </Suspense>
       </Show>
       <Show when={desk.firstRun()}>
         <p class="banner calm" role="status">

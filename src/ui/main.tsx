@@ -13,3 +13,8 @@ import { App } from './App'
 
 const root = document.getElementById('root')
 if (root) render(() => <App />, root)
+
+/** The page's own numbers come first, then what keeps it for the next visit; milliseconds. */
+const OFFLINE_AFTER = 4000
+if (import.meta.env.MODE === 'production')
+  setTimeout(() => void import('./offline/keepOffline').then((part) => part.keepOffline()), OFFLINE_AFTER)

@@ -44,6 +44,8 @@ export async function open(
       colorScheme: options.dark ? 'dark' : 'light',
       locale: 'en-US',
       acceptDownloads: true,
+      // what the service worker does has a test of its own; elsewhere it would fetch the whole page once for each test
+      serviceWorkers: 'block',
     }))
   const page = await context.newPage()
   const foreign: string[] = []

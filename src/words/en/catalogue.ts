@@ -1,5 +1,6 @@
 import { functions } from './functions'
 import { headless } from './headless'
+import { offline } from './offline'
 import { pagePlan } from './page-plan'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
@@ -11,6 +12,7 @@ import { study } from './study'
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
   ...start,
+  ...offline,
   ...pagePlan,
   ...planWords,
   ...planRules,
