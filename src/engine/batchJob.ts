@@ -24,6 +24,8 @@ export interface BatchOrder {
   readonly wanted: readonly string[]
   /** the notebook's own worksheets */
   readonly worksheets: Notebook['worksheets']
+  /** the notebook's own rows */
+  readonly rows: Notebook['rows']
 }
 
 export type BatchRequest =
@@ -71,11 +73,11 @@ export function createBatchJob(post: (message: BatchMessage) => void): (request:
 
 /** All samples in turns; null when it was cancelled on the way. */
 async function evaluate(
-  { count, columns, constant, wanted, worksheets }: BatchOrder,
+  { count, columns, constant, wanted, worksheets, rows }: BatchOrder,
   progress: (done: number) => void,
   cancelled: () => boolean,
 ): Promise<Results | null> {
-  const batch = new Batch(catalogFor(worksheets), wanted)
+  const batch = new Batch(catalogFor(worksheets, rows), wanted)
   try {
     const results = createResults(count, wanted)
     let since = performance.now()

@@ -1,6 +1,7 @@
 import type { Value } from '../functions/define'
 import { type Problem, problem } from '../words/problem'
 import type { Refusal } from '../worksheet/catalog'
+import { refusalInCell } from '../worksheet/refusalInCell'
 import { BEYOND, closureOf, isMissing, lockedClosure, type Reach, whole } from './closure'
 import type { Layout } from './layout'
 import type { Notice, Outcome } from './outcome'
@@ -65,6 +66,8 @@ export function createCalculator(layout: Layout): Calculator | null {
   function rowClosure(row: number): (() => Held) | null {
     const quantity = quantities[row]
     if (!quantity?.formula) return null
+    const silenced = refusalInCell(quantity)
+    if (silenced) return () => silenced
     const own = closureOf(quantity.formula.tree, reach)
     const assumed = 'when_missing' in quantity.row ? quantity.row.when_missing : undefined
     const body =

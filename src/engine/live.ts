@@ -51,7 +51,7 @@ export class Live {
       const applied = apply(this.#notebook, edit)
       if (!isProblem(applied)) this.#notebook = applied.notebook
     }
-    if (simple.some(({ type }) => type === 'put_worksheet' || type === 'remove_worksheet' || type === 'go_back')) {
+    if (simple.some(({ type }) => REBUILDS.has(type))) {
       this.#catalog = catalogOf(this.#notebook)
       this.#columns.destroy()
       this.#columns = this.#build()
@@ -176,8 +176,17 @@ export class Live {
   }
 }
 
-function catalogOf({ worksheets }: Notebook): Catalog {
-  return withOwnWorksheets(worksheets)?.catalog ?? shippedCatalog()
+/** What changes the worksheets themselves. */
+const REBUILDS: ReadonlySet<SimpleEdit['type']> = new Set([
+  'put_worksheet',
+  'remove_worksheet',
+  'put_row',
+  'remove_row',
+  'go_back',
+])
+
+function catalogOf(notebook: Notebook): Catalog {
+  return withOwnWorksheets(notebook)?.catalog ?? shippedCatalog()
 }
 
 function contentOf(cell: Cell): Content {

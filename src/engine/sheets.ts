@@ -3,6 +3,7 @@ import type { Value } from '../functions/define'
 import type { Refusal } from '../worksheet/catalog'
 import { compile } from '../worksheet/compile'
 import type { Expression } from '../worksheet/formula'
+import { refusalInCell } from '../worksheet/refusalInCell'
 import { type Layout, QUANTITIES, SHEET_NAMES, SOLVES } from './layout'
 
 /** What stands in one cell of one column. There is no blank: a blank would be 0 in arithmetic. */
@@ -49,6 +50,8 @@ export function createWriter(layout: Layout, columnOf: ColumnOf, baseline: numbe
         return `=CELL(${refused(content.code, content.name)})`
       case 'own': {
         if (!of.formula) return null
+        const silenced = refusalInCell(of)
+        if (silenced) return `=CELL(${refused(silenced.code, of.name)})`
         const body = compiled(of.formula.tree, column)
         const assumed = 'when_missing' in of.row ? of.row.when_missing : undefined
         const whole = assumed ? `ASSUMED(${body};${assumed.value};"${assumed.of}")` : body

@@ -1,6 +1,6 @@
 import type { Edit } from '../notebook/edit'
 import { problem } from '../words/problem'
-import { prepareOwnWorksheets } from '../worksheet/ownWorksheets'
+import { hasOwnParts, prepareOwnWorksheets } from '../worksheet/ownWorksheets'
 import { Live } from './live'
 import type { Answer, Request } from './messages'
 
@@ -24,10 +24,11 @@ async function tell(request: Request): Promise<void> {
 }
 
 function bringsWorksheets(request: Request): boolean {
-  if (request.ask === 'open') return Object.keys(request.notebook.worksheets).length > 0
+  if (request.ask === 'open') return hasOwnParts(request.notebook)
   const brings = (edit: Edit): boolean =>
     edit.type === 'put_worksheet' ||
-    (edit.type === 'go_back' && Object.keys(edit.to.worksheets).length > 0) ||
+    edit.type === 'put_row' ||
+    (edit.type === 'go_back' && hasOwnParts(edit.to)) ||
     (edit.type === 'together' && edit.edits.some(brings))
   return request.edits.some(brings)
 }

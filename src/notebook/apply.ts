@@ -1,6 +1,7 @@
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
 import { applyRecord } from './applyRecord'
+import { putRow, removeRow } from './applyRow'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
 import { putChart, removeChart, setPrecision } from './applyStudy'
 import { putWorksheet, removeWorksheet } from './applyWorksheet'
@@ -71,6 +72,10 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
       return putWorksheet(notebook, edit)
     case 'remove_worksheet':
       return removeWorksheet(notebook, edit.id)
+    case 'put_row':
+      return putRow(notebook, edit)
+    case 'remove_row':
+      return removeRow(notebook, edit.row)
     case 'put_plan_record':
     case 'remove_plan_record':
     case 'put_addition':

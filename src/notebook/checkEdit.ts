@@ -1,5 +1,7 @@
-import { isProblem, type Problem } from '../words/problem'
+import { isUnit } from '../units/unit'
+import { isProblem, type Problem, problem } from '../words/problem'
 import type { Outline } from '../worksheet/catalog'
+import type { OwnRow } from '../worksheet/ownRow'
 import { apply } from './apply'
 import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
 import { checkChart, checkPrecision } from './checkStudy'
@@ -32,6 +34,8 @@ export function checkEdit(
       return checkChart(catalog, edit.chart)
     case 'set_precision':
       return edit.precision === null ? null : checkPrecision(catalog, edit.quantity, edit.precision)
+    case 'put_row':
+      return checkRow(catalog, edit.row)
     case 'together':
       return checkEach(notebook, edit.edits, catalog, checkFormula)
     default:
@@ -47,12 +51,14 @@ function checkEach(
   checkFormula: FormulaCheck,
 ): Problem | null {
   let now = notebook
+  let known = catalog
   for (const edit of edits) {
-    const fault = checkEdit(now, edit, catalog, checkFormula)
+    const fault = checkEdit(now, edit, known, checkFormula)
     if (fault !== null) return fault
     const applied = apply(now, edit)
     if (isProblem(applied)) return applied
     now = applied.notebook
+    if (edit.type === 'put_row') known = withRow(known, edit.row)
   }
   return null
 }
@@ -68,6 +74,28 @@ function checkSample(catalog: Outline, { readings, others = {} }: Sample): Probl
       return null
     })
   )
+}
+
+function withRow(catalog: Outline, { id, worksheet, row: { range: _, ...row } }: OwnRow): Outline {
+  const quantity = {
+    name: row.name,
+    row,
+    worksheet,
+    index: 0,
+    formula: null,
+    reads: [],
+    readBy: [],
+    calls: [],
+    own: id,
+  }
+  return { ...catalog, quantities: new Map([...catalog.quantities, [row.name, quantity]]) }
+}
+
+/** Whether its formula can be worked out is shown where the row stands; its name must mean nothing else. */
+function checkRow({ quantities }: Outline, { id, row: { name, unit } }: OwnRow): Problem | null {
+  const other = quantities.get(name)
+  if (other !== undefined && other.own !== id) return problem('row_name_taken', [], { name })
+  return isUnit(unit) || unit === 'truth' ? null : problem('unit_unknown', [], { found: unit })
 }
 
 function firstOf<T>(

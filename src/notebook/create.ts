@@ -26,6 +26,7 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
     charts: {},
     precisions: {},
     worksheets: {},
+    rows: {},
     plans: {},
     additions: {},
     remarks: {},

@@ -1,3 +1,4 @@
+import type { OwnRow } from '../worksheet/ownRow'
 import type { Cell, Chart, Notebook, Precision, Product, Profile, Sample, Scenario } from './notebook'
 import type { Addition, Lesson, PlanRecord, Remark } from './record'
 
@@ -35,6 +36,9 @@ export type SimpleEdit =
   /** one that is there is replaced in its place; a new one stands before the worksheet `before`, else last */
   | { readonly type: 'put_worksheet'; readonly id: string; readonly definition: unknown; readonly before?: string }
   | { readonly type: 'remove_worksheet'; readonly id: string }
+  /** one that is there is replaced; of its formula the other scenarios are named by id */
+  | { readonly type: 'put_row'; readonly row: OwnRow }
+  | { readonly type: 'remove_row'; readonly row: string }
   /** a plan that was given stays as it is: one that is there already is not replaced */
   | { readonly type: 'put_plan_record'; readonly plan: PlanRecord }
   | { readonly type: 'remove_plan_record'; readonly plan: string }
@@ -66,6 +70,7 @@ export type ChangeNotebook = Of<'change_notebook'>
 export type PutProduct = Of<'put_product'>
 export type GoBack = Of<'go_back'>
 export type PutWorksheet = Of<'put_worksheet'>
+export type PutRow = Of<'put_row'>
 export type PutChart = Of<'put_chart'>
 export type SetPrecision = Of<'set_precision'>
 /** What changes the pool's record. */

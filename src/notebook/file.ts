@@ -28,6 +28,7 @@ export function toFile(notebook: Notebook): string {
     charts: sorted(notebook.charts),
     precisions: sorted(notebook.precisions),
     worksheets,
+    rows: sorted(notebook.rows),
     plans: sorted(notebook.plans),
     additions: sorted(notebook.additions),
     remarks: sorted(notebook.remarks),

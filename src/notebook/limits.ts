@@ -12,6 +12,8 @@ export const LIMITS = {
   samples: 5_000,
   cells: 200_000,
   worksheets: 100,
+  /** that the reader added to worksheets */
+  rows: 500,
   products: 200,
   charts: 200,
   /** quantities of one chart */

@@ -1,3 +1,4 @@
+import type { OwnRows } from '../worksheet/ownRow'
 import type { Addition, Lesson, PlanRecord, Remark } from './record'
 
 /** What a cell holds in a scenario. Nothing at all is the absence of an entry. */
@@ -118,6 +119,8 @@ export interface Notebook {
   readonly precisions: Readonly<Record<string, Precision>>
   /** worksheet definitions of the reader's own, by id, in the order they were added */
   readonly worksheets: Readonly<Record<string, unknown>>
+  /** rows that the reader added to worksheets, by id; a formula names other scenarios by id */
+  readonly rows: OwnRows
   /** plans as they were given, additions as they were made, what was written down and what was learned; each by id */
   readonly plans: Readonly<Record<string, PlanRecord>>
   readonly additions: Readonly<Record<string, Addition>>

@@ -1,5 +1,6 @@
 // The small face of Zod: a quarter of the size, and the page reads stored notebooks before it shows the first number.
 import * as z from 'zod/mini'
+import type { OwnRow } from '../worksheet/ownRow'
 import { jsonFault } from '../worksheet/readJson'
 import { LIMITS } from './limits'
 import type { Cell, Chart, Notebook, Precision, Product, Reading, Sample, Scenario } from './notebook'
@@ -112,6 +113,24 @@ export const precisionSchema: z.ZodMiniType<Precision> = z.discriminatedUnion('k
   }),
 ])
 
+/** A formula's text, name and unit are judged where the row stands; here they have to be short enough. */
+export const ownRowSchema: z.ZodMiniType<OwnRow> = z.strictObject({
+  id: idSchema,
+  worksheet: quantitySchema,
+  after: z.union([z.literal(''), quantitySchema]),
+  order: orderSchema,
+  row: z.strictObject({
+    name: quantitySchema,
+    label: z.exactOptional(nameSchema),
+    help: z.exactOptional(noteSchema),
+    unit: unitSchema,
+    decimals: z.exactOptional(z.int().check(z.minimum(0), z.maximum(6))),
+    range: z.exactOptional(z.tuple([z.number(), z.number()])),
+    formula: upTo(LIMITS.formula),
+    units_as_said: z.exactOptional(z.literal(true)),
+  }),
+})
+
 /** The shape of a notebook; that its parts fit together is asked of `soundness`. */
 export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   format: z.literal('basinbook-notebook'),
@@ -129,6 +148,7 @@ export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   charts: record(idSchema, chartSchema, LIMITS.charts),
   precisions: record(quantitySchema, precisionSchema, LIMITS.entries),
   worksheets: record(quantitySchema, worksheetSchema, LIMITS.worksheets),
+  rows: record(idSchema, ownRowSchema, LIMITS.rows),
   plans: record(idSchema, planRecordSchema, LIMITS.plans),
   additions: record(idSchema, additionSchema, LIMITS.additions),
   remarks: record(idSchema, remarkSchema, LIMITS.additions),

@@ -11,6 +11,7 @@ export function unsound(notebook: Notebook, path: Problem['path']): Problem[] {
   return [
     ...underTheirIds(notebook, path),
     ...orderAndNames(notebook, path),
+    ...rowNames(notebook, path),
     ...Object.values(notebook.scenarios)
       .filter(({ sample }) => sample !== null && !Object.hasOwn(notebook.samples, sample))
       .map(({ id }) => problem('file_no_such_sample', [...path, 'scenarios', id, 'sample'])),
@@ -27,6 +28,7 @@ function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
     shelf: notebook.shelf,
     charts: notebook.charts,
     worksheets: notebook.worksheets,
+    rows: notebook.rows,
     plans: notebook.plans,
     additions: notebook.additions,
     remarks: notebook.remarks,
@@ -37,6 +39,19 @@ function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
       .filter(([id, thing]) => !(typeof thing === 'object' && thing !== null && 'id' in thing && thing.id === id))
       .map(([id]) => problem('file_other_id', [...path, record, id, 'id'], { id })),
   )
+}
+
+function rowNames(notebook: Notebook, path: Problem['path']): Problem[] {
+  const taken = new Set<string>()
+  return Object.values(notebook.rows).flatMap(({ id, order, row: { name } }) => {
+    const place = [...path, 'rows', id]
+    const faults = isOrderKey(order)
+      ? []
+      : [problem('file_unreadable', [...place, 'order'], { found: order.slice(0, 40) })]
+    if (taken.has(name)) faults.push(problem('file_row_name_taken', [...place, 'row', 'name'], { name }))
+    taken.add(name)
+    return faults
+  })
 }
 
 function orderAndNames(notebook: Notebook, path: Problem['path']): Problem[] {

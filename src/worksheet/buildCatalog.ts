@@ -26,7 +26,7 @@ export function buildCatalog(
   const places = place(sources, functions)
   const problems: Problem[] = [...places.problems]
   const known = knownNames(places, functions)
-  const visible = new Map(sources.map((source) => [source, visibleIn(source, functions)]))
+  const visible = new Map(sources.map((source) => [source, source.takesAll ? known : visibleIn(source, functions)]))
   const rowProblem = (source: Source) => (name: string, path: Path) => {
     if (!places.rows.has(name)) return problem('row_not_known', path, { name })
     return visible.get(source)?.has(name) ? null : problem('row_not_taken', path, { name })

@@ -30,6 +30,10 @@ export interface OutlineQuantity {
   readonly readBy: readonly string[]
   /** the locked functions that its formula calls, and those of the solves that it reads, as they stand in it */
   readonly calls: readonly string[]
+  /** of a row that the reader added: its id in the notebook */
+  readonly own?: string
+  /** why the answer of its formula is not shown: it cannot be read, or its units do not agree */
+  readonly refused?: Problem
 }
 
 /** A quantity as the engine knows it, its formulas parsed. */
@@ -53,7 +57,7 @@ export interface SolveBlock {
 export interface Outline {
   readonly worksheets: readonly Definition[]
   readonly quantities: ReadonlyMap<string, OutlineQuantity>
-  readonly solves: ReadonlyMap<string, Pick<SolveBlock, 'id' | 'outputs'>>
+  readonly solves: ReadonlyMap<string, Pick<SolveBlock, 'id' | 'function' | 'outputs'>>
 }
 
 /** All loaded definitions as one graph, checked: unique names, known units and functions, no circle. */

@@ -14,5 +14,5 @@ export default {
     readBy,
     calls,
   })),
-  solves: [...solves.values()].map(({ id, outputs }) => ({ id, outputs })),
+  solves: [...solves.values()].map(({ id, function: name, outputs }) => ({ id, function: name, outputs })),
 }

@@ -7,4 +7,6 @@ export interface Source {
   readonly file: string
   /** comes with the app: locked, and first in order */
   readonly shipped: boolean
+  /** its formulas may use the quantities of every worksheet without listing them */
+  readonly takesAll?: true
 }

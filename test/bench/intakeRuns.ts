@@ -28,7 +28,7 @@ export async function importAndEvaluate(
   const answer = createBatchJob((message) => {
     if (message.kind === 'evaluated') samples = message.results.count
   })
-  const order = orderOf(source, wanted, 'leave_out', [], {})
+  const order = orderOf(source, wanted, 'leave_out', [], { worksheets: {}, rows: {} })
   await answer({ kind: 'evaluate', id: 1, order })
   return { imported: between - start, evaluated: performance.now() - between, samples }
 }

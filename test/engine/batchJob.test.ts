@@ -28,6 +28,7 @@ function orderOf(count: number, wanted: readonly string[]): BatchOrder {
     constant: [['salt', 3_000]],
     wanted,
     worksheets: {},
+    rows: {},
   }
 }
 

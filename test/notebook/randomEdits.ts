@@ -97,6 +97,19 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
       (n) =>
         usable(duplicateScenario(n, scenarioAt(n, at), wanted)),
   ),
+  fc
+    .tuple(fc.constantFrom('r1', 'r2'), fc.constantFrom('my_sum', 'my_gap'), fc.constantFrom('a0', 'a1', 'a0V'))
+    .map(([id, rowName, order]) => () => ({
+      type: 'put_row',
+      row: {
+        id,
+        worksheet: 'salt',
+        after: 'salt_mass',
+        order,
+        row: { name: rowName, label: 'Mine', unit: 'kg', range: [0, 100], formula: '2 * salt_mass' },
+      },
+    })),
+  fc.constantFrom('r1', 'r2').map((row) => () => ({ type: 'remove_row', row })),
   pick.map((at) => (n) => ({ type: 'remove_scenario', scenario: scenarioAt(n, at) })),
   fc.tuple(pick, fc.constantFrom(-1 as const, 1 as const)).map(
     ([at, by]) =>

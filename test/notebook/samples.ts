@@ -19,6 +19,7 @@ export const EMPTY: Notebook = {
   samples: {},
   cells: {},
   worksheets: {},
+  rows: {},
   shelf: {},
   charts: {},
   precisions: {},

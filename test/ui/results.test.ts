@@ -293,14 +293,14 @@ describe('chosen samples', () => {
   test('go to the long run with the limit, half of it, or not at all', async () => {
     const source = await labImport()
     const given = (censored: 'leave_out' | 'limit' | 'half') => {
-      const order = orderOf(source, ['lsi'], censored, [], {})
+      const order = orderOf(source, ['lsi'], censored, [], { worksheets: {}, rows: {} })
       const chlorine = order.columns.find(({ quantity }) => quantity === 'free_chlorine')
       return [...(chlorine?.values ?? [])].map((value, i) => (chlorine?.taken[i] === 1 ? value : null))
     }
     expect(given('leave_out')).toEqual([null, 1.5, null])
     expect(given('limit')).toEqual([0.2, 1.5, null])
     expect(given('half')).toEqual([0.1, 1.5, null])
-    const order = orderOf(source, ['lsi'], 'limit', [], {})
+    const order = orderOf(source, ['lsi'], 'limit', [], { worksheets: {}, rows: {} })
     expect(order.columns.find(({ quantity }) => quantity === 'alkalinity_bottle')?.choices).toContain('thiosulfate')
   })
 })

@@ -18,6 +18,9 @@ test('the page knows of every shipped quantity what the catalog knows, in the sa
 
 test('the page knows the worksheets, and what each solve gives', () => {
   expect(shippedOutline().worksheets).toEqual(shippedCatalog().worksheets)
-  const given = [...shippedCatalog().solves.values()].map(({ id, outputs }) => [id, { id, outputs }])
+  const given = [...shippedCatalog().solves.values()].map(({ id, function: name, outputs }) => [
+    id,
+    { id, function: name, outputs },
+  ])
   expect([...shippedOutline().solves]).toEqual(given)
 })

@@ -1,7 +1,16 @@
 import type { Migration } from './migration'
 
 /** What a notebook of version 2 has and one of version 1 did not, as it is where nobody has put anything into it. */
-const NEW_PARTS = { place: '', plans: {}, additions: {}, remarks: {}, lessons: {}, charts: {}, precisions: {} }
+const NEW_PARTS = {
+  place: '',
+  rows: {},
+  plans: {},
+  additions: {},
+  remarks: {},
+  lessons: {},
+  charts: {},
+  precisions: {},
+}
 
 /** Version 2: where the pool stands, to find it by; the pool's record. Edits of version 1 are edits of version 2. */
 export const toVersion2: Migration = {

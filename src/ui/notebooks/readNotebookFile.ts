@@ -10,6 +10,6 @@ export async function readNotebookFile(file: File): Promise<Notebook | Problem[]
   ])
   const read = fromFile(await file.text(), file.name)
   if (Array.isArray(read)) return read
-  const faults = checkNotebook(read, catalogFor(read.worksheets), file.name)
+  const faults = checkNotebook(read, catalogFor(read.worksheets, read.rows), file.name)
   return faults.length > 0 ? faults : read
 }

@@ -54,7 +54,7 @@ export function WorkOut(props: { table: Table }) {
     running = new AbortController()
     setProblem(null)
     setDone(0)
-    const order = orderOf(props.table.source, inOrder, censored(), given, book.notebook().worksheets)
+    const order = orderOf(props.table.source, inOrder, censored(), given, book.notebook())
     const results = await client.evaluate(order, setDone, running.signal)
     setDone(null)
     if (isProblem(results)) setProblem(results)

@@ -13,7 +13,7 @@ export function orderOf(
   wanted: readonly string[],
   censored: Censored,
   settings: BatchOrder['constant'],
-  worksheets: Notebook['worksheets'],
+  { worksheets, rows }: Pick<Notebook, 'worksheets' | 'rows'>,
 ): BatchOrder {
   return {
     count: columns.count,
@@ -25,6 +25,7 @@ export function orderOf(
     constant: settings,
     wanted,
     worksheets,
+    rows,
   }
 }
 

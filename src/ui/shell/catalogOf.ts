@@ -1,14 +1,14 @@
 import type { Problem } from '../../words/problem'
 import type { Outline } from '../../worksheet/catalog'
-import { withOwnWorksheets } from '../../worksheet/ownWorksheets'
+import { type OwnParts, withOwnWorksheets } from '../../worksheet/ownWorksheets'
 import { shippedOutline } from '../../worksheet/shippedOutline'
 
 const NONE: readonly Problem[] = []
 
 /** The worksheets of a notebook as the page knows them, and why some of its own are not among them. */
-export function catalogOf(worksheets: Readonly<Record<string, unknown>>): {
+export function catalogOf(parts: OwnParts): {
   readonly catalog: Outline
   readonly refused: readonly Problem[]
 } {
-  return withOwnWorksheets(worksheets) ?? { catalog: shippedOutline(), refused: NONE }
+  return withOwnWorksheets(parts) ?? { catalog: shippedOutline(), refused: NONE }
 }

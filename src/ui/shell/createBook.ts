@@ -41,7 +41,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const later = createValues()
 
   const parts = createParts(first)
-  const withOwn = createMemo(() => catalogOf(parts.worksheets()))
+  const withOwn = createMemo(() => catalogOf({ worksheets: parts.worksheets(), rows: parts.rows() }))
   const catalog = createMemo(() => withOwn().catalog)
   const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))

@@ -7,7 +7,7 @@ import type { Entry } from '../../storage/records'
 import { openStore, type Store } from '../../storage/store'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
-import { prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
+import { hasOwnParts, prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
 import type { Append } from './createBook'
 
 /** A notebook as it was opened. */
@@ -70,7 +70,7 @@ export function createDesk(): Desk {
   }
 
   async function show(notebook: Notebook, append: Append | null, writable: boolean): Promise<void> {
-    if (Object.keys(notebook.worksheets).length > 0) await prepareOwnWorksheets()
+    if (hasOwnParts(notebook)) await prepareOwnWorksheets()
     keepPreference('notebook', notebook.id)
     const address = new URL(location.href)
     address.searchParams.set('notebook', notebook.id)

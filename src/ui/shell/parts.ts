@@ -5,6 +5,7 @@ import { inOrder } from '../../notebook/order'
 /** The parts of a notebook that many places on the page read, each with a signal of its own. */
 export interface Parts {
   readonly worksheets: Accessor<Notebook['worksheets']>
+  readonly rows: Accessor<Notebook['rows']>
   readonly scenarios: Accessor<Notebook['scenarios']>
   readonly samples: Accessor<Notebook['samples']>
   readonly units: Accessor<Notebook['units']>
@@ -20,6 +21,7 @@ export interface Parts {
  */
 export function createParts(first: Notebook): Parts {
   const [worksheets, setWorksheets] = createSignal(first.worksheets)
+  const [rows, setRows] = createSignal(first.rows)
   const [scenarios, setScenarios] = createSignal(first.scenarios)
   const [samples, setSamples] = createSignal(first.samples)
   const [units, setUnits] = createSignal(first.units)
@@ -27,6 +29,7 @@ export function createParts(first: Notebook): Parts {
   const [order, setOrder] = createSignal(idsOf(first), { equals: sameItems })
   return {
     worksheets,
+    rows,
     scenarios,
     samples,
     units,
@@ -34,6 +37,7 @@ export function createParts(first: Notebook): Parts {
     order,
     follow(next) {
       setWorksheets(next.worksheets)
+      setRows(next.rows)
       setScenarios(next.scenarios)
       setSamples(next.samples)
       setUnits(next.units)

@@ -22,6 +22,11 @@ export const problemsNotebook = {
   'problem.sample_in_use': 'The sample “{name}” is used by {scenarios}; choose another sample there first.',
   'problem.worksheet_gone': 'The worksheet “{id}” is no longer in the notebook.',
   'problem.worksheet_id': 'The definition says another id than “{id}”.',
+  'problem.row_gone': 'This row is no longer in the notebook.',
+  'problem.row_at_end': '“{name}” stands at the end already.',
+  'problem.row_name_taken': 'There is a quantity “{name}” already; choose another name for the row.',
+  'problem.row_in_use': '“{name}” is read by {users}; change these formulas first.',
+  'problem.too_many_rows': 'A notebook holds at most {most} rows of its own; remove one first.',
   'problem.too_many_edits': 'More than {most} changes at once; make them in parts.',
   'problem.too_many_scenarios': 'A notebook holds at most {most} scenarios; remove some, or begin another notebook.',
   'problem.too_many_products': 'The shelf is full: it holds {most} products.',
@@ -87,6 +92,7 @@ export const problemsNotebook = {
   'problem.file_name_empty': '{path}: the name is empty.',
   'problem.file_name_too_long': '{path}: the name has {length} characters; at most {most} are kept.',
   'problem.file_name_unwritable': '{path}: a name is one line, without tabs, line breaks and other control characters.',
+  'problem.file_row_name_taken': '{path}: “{name}” is the name of another row already.',
   'problem.file_name_taken': '{path}: “{name}” is taken by another scenario, or means the baseline.',
 
   'problem.stored_no_snapshot':

@@ -59,6 +59,7 @@ export const problemsWorksheet = {
     '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}, which counts another substance.',
   'problem.units_row_difference':
     '{path}: the row is in {wanted_unit}, and its formula gives a difference or a sum of readings, which would be shown as a reading. A difference of temperatures belongs into a row in K.',
+  'problem.formula_refused': '{path}: the formula of “{name}” cannot be worked out as it stands.',
   'problem.units_flagged': '{path}: the units in the formula of “{name}” do not agree, so its number is not shown.',
 
   'problem.definition_missing': '{path} is missing.',
