@@ -15,6 +15,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   study: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   intake: ['notebook', 'worksheet', 'functions', 'units', 'words'],
   storage: ['notebook', 'worksheet', 'words'],
+  out: [],
   record: ['notebook', 'worksheet', 'functions', 'chemistry', 'units', 'words'],
   ui: [
     'engine',
@@ -23,6 +24,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'intake',
     'record',
     'storage',
+    'out',
     'notebook',
     'worksheet',
     'functions',

@@ -4,7 +4,7 @@ import type { Notebook, Scenario } from './notebook'
 const known = new WeakMap<Notebook['scenarios'], readonly Scenario[]>()
 
 /** The scenarios as they stand side by side; the first is the baseline. Asked for the same document again, it is the same array. */
-export function inOrder(notebook: Notebook): readonly Scenario[] {
+export function inOrder(notebook: Pick<Notebook, 'scenarios'>): readonly Scenario[] {
   const before = known.get(notebook.scenarios)
   if (before !== undefined) return before
   const sorted = Object.values(notebook.scenarios).sort(byOrder)

@@ -23,6 +23,7 @@ const NotebooksPage = lazy(() => import('./notebooks/NotebooksPage').then((m) =>
 const FunctionsPage = lazy(() => import('./reference/FunctionsPage').then((m) => ({ default: m.FunctionsPage })))
 const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ default: m.KeysPage })))
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
+const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -120,6 +121,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'plan'}>
                   <PlanPage />
+                </Match>
+                <Match when={place().page === 'out'}>
+                  <OutPage />
                 </Match>
                 <Match when={place().page === 'lab'}>
                   <LabPage />

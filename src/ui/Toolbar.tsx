@@ -3,10 +3,15 @@ import { addScenario } from '../notebook/commands'
 import { say, sentence } from '../words/say'
 import { announce } from './shell/announce'
 import { useBook } from './shell/book'
+import { placeLink } from './shell/place'
 
 /** Over the worksheets: whether the work is kept, and what can be done with it. */
 export function Toolbar() {
   const book = useBook()
+  const toPaper = () => {
+    const part = book.selection.cell()?.row.worksheet
+    return placeLink({ page: 'out', ...(part === undefined ? {} : { part }) })
+  }
   function add(): void {
     const trouble = book.dispatch(addScenario(book.notebook(), say('page.scenario.new_name')))
     if (trouble) announce(sentence(trouble))
@@ -23,9 +28,9 @@ export function Toolbar() {
       <button type="button" class="act" disabled={!book.writable()} onClick={add}>
         {say('page.add_scenario')}
       </button>
-      <button type="button" class="act" onClick={() => print()}>
-        {say('page.print')}
-      </button>
+      <a class="act" href={toPaper()}>
+        {say('page.title.out')}
+      </a>
     </div>
   )
 }

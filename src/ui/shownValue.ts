@@ -4,7 +4,11 @@ import type { Book } from './shell/book'
 import { unitWords } from './unitWords'
 
 /** A cell's value with its unit, as a sentence would have it; empty where there is none. Tracked. */
-export function shownValue(book: Book, scenario: string, quantity: string): string {
+export function shownValue(
+  book: Pick<Book, 'outcome' | 'catalog' | 'unit' | 'source'>,
+  scenario: string,
+  quantity: string,
+): string {
   const outcome = book.outcome(scenario, quantity)
   const row = book.catalog().quantities.get(quantity)?.row
   if (!row || !hasValue(outcome)) return ''

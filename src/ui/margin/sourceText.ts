@@ -3,7 +3,11 @@ import type { Book } from '../shell/book'
 import { unitWords } from '../unitWords'
 
 /** Where the value of an input comes from, in a sentence; with what was typed, where that reads differently. */
-export function sourceText(book: Book, scenario: string, quantity: string): string {
+export function sourceText(
+  book: Pick<Book, 'source' | 'notebook' | 'baseline' | 'unit' | 'catalog'>,
+  scenario: string,
+  quantity: string,
+): string {
   const { from, cell } = book.source(scenario, quantity)
   const notebook = book.notebook()
   const holder = notebook.scenarios[from === 'baseline' ? book.baseline() : scenario]

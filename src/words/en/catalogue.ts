@@ -1,6 +1,7 @@
 import { functions } from './functions'
 import { headless } from './headless'
 import { offline } from './offline'
+import { out } from './out'
 import { pagePlan } from './page-plan'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
@@ -21,4 +22,5 @@ export const en = {
   ...study,
   ...functions,
   ...headless,
+  ...out,
 } as const

@@ -17,6 +17,7 @@ export const page = {
   'page.title.functions': 'Functions',
   'page.title.keys': 'Keys',
   'page.title.notebooks': 'Notebooks',
+  'page.title.out': 'Print and export',
 
   'page.units': 'Units',
   'page.units.us': 'US customary',

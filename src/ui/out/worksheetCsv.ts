@@ -1,0 +1,47 @@
+import { hasValue } from '../../engine/outcome'
+import { quoted } from '../../intake/contractCsv'
+import { exactIn } from '../../units/exactIn'
+import type { OutlineQuantity } from '../../worksheet/catalog'
+import type { Definition } from '../../worksheet/definition'
+import { groupsOf } from '../grid/gridRow'
+import { unitWords } from '../unitWords'
+import type { View } from './view'
+
+/**
+ * Worksheets as CSV (RFC 4180 but for LF): a line for each scenario, a column for each quantity, once. The header has the
+ * contract names with the unit in brackets, so that the commands and the lab page read the file again. Figures have all
+ * their digits; choices stand by id; what is not available is empty. A name that a spreadsheet would run as a formula goes
+ * behind an apostrophe.
+ */
+export function worksheetCsv(view: View, definitions: readonly Definition[], scenarios: readonly string[]): string {
+  const quantities = new Map<string, OutlineQuantity>()
+  for (const definition of definitions)
+    for (const { rows } of groupsOf(definition, view.catalog()))
+      for (const { quantity } of rows) quantities.set(quantity.name, quantity)
+  const columns = [...quantities.values()]
+  const lines = [
+    ['sample', 'date', ...columns.map(({ name }) => heading(name, view.unit(name)))],
+    ...scenarios.map((scenario) => {
+      const { scenarios: all, samples } = view.notebook()
+      const sample = samples[all[scenario]?.sample ?? '']
+      return [
+        quoted(all[scenario]?.name ?? ''),
+        sample?.date ?? '',
+        ...columns.map((one) => written(view, scenario, one)),
+      ]
+    }),
+  ]
+  return lines.map((line) => `${line.join(',')}\n`).join('')
+
+  function heading(name: string, unit: string): string {
+    return quoted(unitWords(unit) === '' ? name : `${name} [${unit}]`)
+  }
+}
+
+function written(view: View, scenario: string, { name, row }: OutlineQuantity): string {
+  const outcome = view.outcome(scenario, name)
+  if (!hasValue(outcome)) return ''
+  const { value } = outcome
+  if (typeof value !== 'number') return quoted(String(value))
+  return String(exactIn(value, row.unit, view.unit(name)) ?? value)
+}

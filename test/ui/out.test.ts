@@ -1,0 +1,155 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import Papa from 'papaparse'
+import { describe, expect, test } from 'vitest'
+import { hasValue } from '../../src/engine/outcome'
+import { readHeader } from '../../src/headless/header'
+import { fromFile } from '../../src/notebook/file'
+import type { Notebook } from '../../src/notebook/notebook'
+import { inOrder } from '../../src/notebook/order'
+import { ods } from '../../src/out/ods'
+import { contentXml } from '../../src/out/odsContent'
+import { bookOf } from '../../src/ui/out/bookOf'
+import { fileName } from '../../src/ui/out/fileName'
+import { fitOnPage } from '../../src/ui/out/fitOnPage'
+import { worksheetCsv } from '../../src/ui/out/worksheetCsv'
+import { convert } from '../../src/units/convert'
+import { exactIn } from '../../src/units/exactIn'
+import { UNITS } from '../../src/units/unit'
+import { isProblem } from '../../src/words/problem'
+import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
+import { cell, edited, scenario } from '../notebook/samples'
+import { schemaFaults } from '../out/odfSchema'
+import { viewOf } from './viewOf'
+
+const EXAMPLE = fromFile(readFileSync('examples/little-heron.json', 'utf8'), 'little-heron.json') as Notebook
+const [BASELINE] = inOrder(EXAMPLE).map(({ id }) => id)
+
+const csvOf = (notebook: Notebook) => {
+  const view = viewOf(notebook)
+  const text = worksheetCsv(view, view.catalog().worksheets, view.scenarios())
+  const [header = [], ...lines] = Papa.parse<string[]>(text.trimEnd(), { delimiter: ',' }).data
+  return { view, text, header, lines }
+}
+
+describe('worksheets as CSV', () => {
+  test.each(['metric', 'us'] as const)('are read back equal by the command, in %s units', (profile) => {
+    const { view, header, lines } = csvOf({ ...EXAMPLE, profile })
+    const columns = readHeader(header, shippedCatalog())
+    if (isProblem(columns)) throw new Error(columns.code)
+    let numbers = 0
+    lines.forEach((line, i) => {
+      const id = view.scenarios()[i] ?? ''
+      columns.forEach((column, at) => {
+        if (column.kind !== 'quantity') return
+        const outcome = view.outcome(id, column.name)
+        const written = line[at] ?? ''
+        if (!hasValue(outcome)) expect(written).toBe('')
+        else if (typeof outcome.value !== 'number') expect(written).toBe(String(outcome.value))
+        else {
+          numbers++
+          const row = view.catalog().quantities.get(column.name)?.row.unit ?? ''
+          const back = convert(Number(written), column.unit, row)
+          if (typeof back !== 'number') throw new Error(`${column.name}: ${JSON.stringify(back)}`)
+          // equal, or the neighbouring double where no figure in this unit leads back to it
+          expect(Math.abs(back - outcome.value)).toBeLessThanOrEqual(Math.abs(outcome.value) * 2 ** -51)
+        }
+      })
+    })
+    expect(columns.filter(({ kind }) => kind === 'unknown')).toEqual([])
+    expect(numbers).toBeGreaterThan(150)
+  })
+
+  test('name each quantity once, and each scenario in a line', () => {
+    const { header, lines, view } = csvOf(EXAMPLE)
+    expect(new Set(header).size).toBe(header.length)
+    expect(lines.map(([name]) => name)).toEqual(inOrder(EXAMPLE).map(({ name }) => name))
+    expect(lines.every((line) => line.length === header.length)).toBe(true)
+    expect(view.scenarios()).toHaveLength(lines.length)
+  })
+
+  // What spreadsheets take for the beginning of a formula: OWASP, "CSV injection".
+  test.each(['=1+1', '+1', '-1', '@SUM(1)', '=HYPERLINK("x";"y"), z'])('let no spreadsheet run the name %s', (name) => {
+    const { text, lines } = csvOf(edited(EXAMPLE, scenario('evil', 'aZ', name)))
+    expect(text).not.toMatch(/(^|[,\n])"?[=+@-](?![\d.])/)
+    expect(lines.at(-1)?.[0]).toBe(`'${name}`)
+  })
+
+  test('write a figure with the digits that lead back to it, and no others', () => {
+    expect(exactIn(15, '°C', '°F')).toBe(59)
+    expect(exactIn(0.1 + 0.2, '1', '1')).toBe(0.30000000000000004)
+    expect(exactIn(1, 'mg/L', 'kg')).toBeNull()
+    const same = UNITS.flatMap((a) => UNITS.map((b) => [a, b] as const)).filter(
+      ([a, b]) => a.dimension === b.dimension && a.basis === b.basis,
+    )
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...same),
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }).filter((x) => x === 0 || Math.abs(x) > 1e-9),
+        ([from, to], value) => {
+          const figure = exactIn(value, from.code, to.code)
+          const back = figure === null ? null : convert(figure, to.code, from.code)
+          const size = Math.max(Math.abs(value), Math.abs(from.offset), Math.abs(to.offset), Number.MIN_VALUE)
+          expect(typeof back === 'number' && Math.abs(back - value) <= size * 2 ** -49).toBe(true)
+        },
+      ),
+      { seed: 11, numRuns: 500 },
+    )
+  })
+})
+
+describe('worksheets as a spreadsheet', () => {
+  test('keep to the standard’s schema, every worksheet and the sources', () => {
+    const view = viewOf(edited(EXAMPLE, cell(BASELINE ?? '', 'volume', { kind: 'formula', text: '40 + 2' })))
+    const book = bookOf(view, view.catalog().worksheets, view.scenarios(), 'en')
+    const xml = contentXml(book)
+    expect(schemaFaults('document', xml)).toBe('')
+    expect(book.sheets).toHaveLength(view.catalog().worksheets.length)
+    expect(ods(book).length).toBeGreaterThan(5_000)
+  })
+
+  test('mark an assumption where it stands and list it with its scenario and value', () => {
+    const view = viewOf(
+      edited(EXAMPLE, cell(BASELINE ?? '', 'volume', { kind: 'value', entered: '42', unit: 'm³', canonical: 42 })),
+    )
+    const book = bookOf(view, view.catalog().worksheets, view.scenarios(), 'en')
+    const rows = book.sheets.flatMap(({ groups }) => groups.flatMap((group) => group.rows))
+    const marked = rows.filter(({ cells }) => cells.some(({ assumed }) => assumed)).map(({ name }) => name)
+    expect(new Set(marked)).toEqual(new Set(['volume']))
+    expect(rows.find(({ name }) => name === 'volume')?.cells.every(({ assumed }) => assumed)).toBe(true)
+    expect(book.sources).toContainEqual(expect.arrayContaining(['Volume', 'As tested']))
+  })
+
+  test('say which functions made the numbers, in which version, and from what source', () => {
+    const view = viewOf(EXAMPLE)
+    const [saturation] = view.catalog().worksheets.filter(({ id }) => id === 'saturation')
+    if (!saturation) throw new Error('there is no such worksheet')
+    const book = bookOf(view, [saturation], view.scenarios(), 'en')
+    const lsi = book.sheets[0]?.groups.flatMap(({ rows }) => rows).find(({ name }) => name === 'lsi')
+    expect(lsi?.functions).toMatch(/^[A-Z_]+ \d+/)
+    expect(book.sources.some(([first, , source]) => lsi?.functions.startsWith(first ?? '-') && source)).toBe(true)
+  })
+})
+
+test('a name for a file has nothing that file systems refuse', () => {
+  expect(fileName('A/B: "C"', 'Salt', 'csv')).toBe('A B C, Salt.csv')
+  expect(fileName('??', '', 'ods')).toBe('notebook.ods')
+})
+
+describe('on one page', () => {
+  test('a sheet lies on its side when it is larger that way, and never leaves the paper', () => {
+    expect(fitOnPage(400, 300)).toEqual({ scale: 1, wide: false })
+    expect(fitOnPage(900, 300).wide).toBe(true)
+    expect(fitOnPage(600, 1400).wide).toBe(false)
+    fc.assert(
+      fc.property(fc.integer({ min: 50, max: 20_000 }), fc.integer({ min: 50, max: 20_000 }), (width, height) => {
+        const { scale, wide } = fitOnPage(width, height)
+        // A4 is 210 by 297 mm, US letter 215.9 by 279.4 mm; margins of 12 mm
+        const [across, down] = wide ? [279.4 - 24, 210 - 24] : [210 - 24, 279.4 - 24]
+        expect((width * scale * 25.4) / 96).toBeLessThanOrEqual(across)
+        expect((height * scale * 25.4) / 96).toBeLessThanOrEqual(down)
+      }),
+      { seed: 3 },
+    )
+  })
+})
