@@ -81,7 +81,11 @@ export function matchColumn(
   if (answer.quantity === undefined && isSalinity(heading, read.unit ?? beside.unit))
     return note([{ code: 'salinity', facts: {} }])
   const quantities = answer.quantity === undefined ? (read.meaning?.quantities ?? []) : [answer.quantity]
-  const known_ = quantities.flatMap((name) => known.get(name) ?? [])
+  const known_ = fitting(
+    quantities.flatMap((name) => known.get(name) ?? []),
+    answer.unit ?? read.unit ?? beside.unit,
+    beside.french && spelling(heading).startsWith('tac'),
+  )
   const [first] = known_
   if (first === undefined) return note(read.why.length > 0 ? read.why : [{ code: 'unknown', facts: {} }])
   const why = answer.quantity === undefined ? read.why : [ANSWERED]
@@ -104,6 +108,15 @@ export function matchColumn(
     }
   }
   return withUnit(column, first, read, beside, answer)
+}
+
+/** Of what a name can stand for, the one that the unit or the language tells; all of them where neither does. */
+function fitting(named: readonly Known[], unit: string | null, titre: boolean): readonly Known[] {
+  if (named.length < 2) return named
+  const fit = named.filter((one) =>
+    titre ? one.name === 'total_alkalinity' : unit !== null && !isProblem(labUnit(unit, one)),
+  )
+  return fit.length === 1 ? fit : named
 }
 
 /** Salinity as oceanographers count it: grams of sea salt in a kilogram of water, not milligrams of NaCl in a litre. */

@@ -42,6 +42,20 @@ const ALIKE: ReadonlyMap<string, string> = new Map([
   ['-', 'pH'],
   ['', 'pH'],
   ['mm', 'mmol/L'],
+  // of headings that are made for machines
+  ['mgl', 'mg/L'],
+  ['mg l', 'mg/L'],
+  ['mg per l', 'mg/L'],
+  ['ugl', 'µg/L'],
+  ['ug l', 'µg/L'],
+  ['gl', 'g/L'],
+  ['g l', 'g/L'],
+  ['uscm', 'µS/cm'],
+  ['us cm', 'µS/cm'],
+  ['mscm', 'mS/cm'],
+  ['ms cm', 'mS/cm'],
+  ['deg c', '°C'],
+  ['deg f', '°F'],
 ])
 
 /** A text without the temperature to which a conductivity is referred, and that temperature in °C. */

@@ -83,7 +83,9 @@ function filled(data: readonly CsvRecord[], index: number): readonly string[] {
 const METALS = new Set(
   'magnesium mg sodium na potassium k natrium kalium sodio potasio potassium k magnesio'.split(' '),
 )
-const TITRES = new Set(['tac', 'titre alcalimetrique complet', 'thca', 'titre hydrotimetrique'])
+/** Words by which a table is in French, so that TAC and TA in it are titres. */
+const FRENCH =
+  /\b(thca|titre|chlore|durete|cyanurique|isocyanurique|stabilisant|conductivite|echantillon|piscine|bassin|prelevement|resultat|parametre|unite)\b/
 
 /** What all headings together say about each one; see `Beside`. */
 export function besideOf(
@@ -96,7 +98,7 @@ export function besideOf(
   )
   return {
     ions: portal || names.some((name) => METALS.has(name)),
-    french: names.some((name) => TITRES.has(name)),
+    french: names.some((name) => FRENCH.test(name)),
     bySample: samplesTogether(raw, look),
   }
 }

@@ -1,6 +1,6 @@
 /**
  * A heading, analyte or word as lookups compare it: lower case, no accents, digits for sub- and superscripts, words
- * parted by single spaces. `Säurekapazität KS₄,₃` becomes `saurekapazitat ks4 3`.
+ * parted by single spaces, letters with points between them together. `Säurekapazität KS₄,₃` becomes `saurekapazitat ks4 3`.
  */
 export function spelling(text: string): string {
   return text
@@ -8,6 +8,7 @@ export function spelling(text: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/ß/g, 'ss')
+    .replace(/(?<![\p{L}\p{N}])(?:\p{L}\.){2,}/gu, (letters) => `${letters.replaceAll('.', '')} `)
     .replace(/(?<=^|\W)cl\s*[-−⁻](?=$|\W)/gu, ' clminus ')
     .replace(/[^\p{L}\p{N}+]+/gu, ' ')
     .replace(/(?<=^|\s)\++(?=\s|$)/g, '')

@@ -47,13 +47,15 @@ const ENTRIES: readonly Entry[] = [
     'chlorine|cl2|chlor|chlore|cloro|residual chlorine|chlorine residual|available chlorine|aktivchlor',
   ],
   ['free_chlorine total_chlorine chloride', 'cl'],
+  // the French titre, or total available chlorine: the unit tells, or the other headings
+  ['total_alkalinity total_chlorine', 'tac'],
   [
     'total_alkalinity',
-    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekap|saurekap ks4 3|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|tac|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
+    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekap|saurekap ks4 3|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
   ],
   [
     'calcium_hardness',
-    'calcium hardness|ca hardness|ch|hardness calcium|hardness ca|cah|calciumharte|kalziumharte|ca harte|durete calcique|titre hydrotimetrique calcique|thca|dureza calcica|dureza de calcio',
+    'calcium hardness|ca hardness|ca hard|calc hardness|cal hardness|calcium hard|ch|hardness calcium|hardness ca|cah|calciumharte|kalziumharte|ca harte|durete calcique|titre hydrotimetrique calcique|thca|dureza calcica|dureza de calcio',
   ],
   ['calcium_hardness', 'ca|ca2+|ca 2+|calcium ion|calcium ca|calcium dissolved', { basis: 'Ca' }],
   ['calcium_hardness', 'calcium|kalzium|calcio', { bases: ['Ca', 'CaCO3'] }],
