@@ -35,6 +35,8 @@ const OVER_RANGE = keys('tntc or over overrange hi high >ql >loq presentabovequa
 const UNDER = /^(?:<|≤|⩽|less than|below|under|kleiner(?: als)?|unter|inf(?:[ée]rieur)?\.? ?[àa]?|menor que)\s*=?\s*/i
 const OVER =
   /^(?:>|≥|⩾|greater than|more than|above|größer(?: als)?|über|sup(?:[ée]rieur)?\.? ?[àa]?|mayor que)\s*=?\s*/i
+/** Strips and drop tests end so: `5+` is five or more. */
+const AND_MORE = /^(\d[\d.,]*)\s*\+(?=\s*(?:[\p{L}%]|$))/u
 const ABOUT = /^(?:~|≈|ca\.?|approx\.?|about|circa|env(?:iron)?\.?|aprox\.?)\s*/i
 
 /** A number, then anything: a unit, a laboratory's letter. Grouping marks are looked at afterwards. */
@@ -63,13 +65,15 @@ export function readCell(cell: string, decimal: DecimalMark | null): CellReading
   if (under !== null) return censored('<', text.slice(under[0].length), decimal)
   const over = OVER.exec(text)
   if (over !== null) return censored('>', text.slice(over[0].length), decimal)
+  const more = AND_MORE.exec(text)
+  if (more !== null) return censored('>', `${more[1]}${text.slice(more[0].length)}`, decimal)
   const about = ABOUT.exec(text)
   return number(about === null ? text : text.slice(about[0].length), decimal, about !== null)
 }
 
 /**
  * Which decimal mark a number shows: `7.24` a point, `7,24` and `1.250,5` a comma; `1,250` and `1.250` can be both,
- * and say 'ambiguous'; null where there is no mark.
+ * and say 'ambiguous'; null where there is no mark, or a slip such as `7..2`.
  */
 export function decimalMark(number: string): DecimalMark | 'ambiguous' | null {
   const digits = number.replace(/^[+\-−–]/, '')
@@ -79,7 +83,10 @@ export function decimalMark(number: string): DecimalMark | 'ambiguous' | null {
   if (comma !== -1 && point !== -1) return comma > point ? ',' : '.'
   const mark = comma === -1 ? '.' : ','
   const at = Math.max(comma, point)
-  if (digits.indexOf(mark) !== at) return mark === '.' ? ',' : '.'
+  if (digits.indexOf(mark) !== at) {
+    const grouped = /^\d{1,3}(?:[.,]\d{3})+$/.test(digits)
+    return grouped ? (mark === '.' ? ',' : '.') : null
+  }
   const groups = /^[1-9]\d{0,2}$/.test(digits.slice(0, at)) && /^\d{3}$/.test(digits.slice(at + 1))
   return groups ? 'ambiguous' : mark
 }

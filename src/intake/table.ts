@@ -111,11 +111,12 @@ function unitsIn(rows: readonly CsvRecord[], named: readonly number[], column: n
   return units.length > 0 && units.length * 2 > filled.length ? column : null
 }
 
-/** The row with the samples' names: the one that says so, else the first filled one above the first analyte. */
+/** The row with the samples' names: the one that says so, else the first of the fullest above the first analyte. */
 function headerAbove(rows: readonly CsvRecord[], first: number, labels: number, from: number, look: Lookup): number {
-  const filled = (i: number) => (rows[i]?.cells ?? []).slice(from).some((cell) => cell.trim() !== '')
-  const above = [...Array(first).keys()].filter(filled)
+  const filled = (i: number) => (rows[i]?.cells ?? []).slice(from).filter((cell) => cell.trim() !== '').length
+  const above = [...Array(first).keys()].filter((i) => filled(i) > 0)
   const said = above.find((i) => ['sample', 'analyte', 'place'].includes(look(rows[i]?.cells[labels] ?? '') ?? ''))
-  const unsaid = above.find((i) => !['date', 'time'].includes(look(rows[i]?.cells[labels] ?? '') ?? ''))
-  return said ?? unsaid ?? -1
+  const unsaid = above.filter((i) => !['date', 'time'].includes(look(rows[i]?.cells[labels] ?? '') ?? ''))
+  const [fullest] = unsaid.sort((a, b) => filled(b) - filled(a))
+  return said ?? fullest ?? -1
 }
