@@ -70,10 +70,10 @@ export const CONTRACT: Readonly<Record<string, readonly [inputs: string, compute
   ],
   // the contract leaves the rows of the plan open: what is asked at the pool, and the water after one step
   plan: [
-    `chlorine_doubt choice, circulation choice, stabilizer_days day, sequestrant_days day, neutralizer_product choice,
+    `water_look choice, occasion choice, chlorine_doubt choice, circulation choice, stabilizer_days day, sequestrant_days day, neutralizer_product choice,
      neutralizer_strength 1, neutralizer_strength_basis choice, step_product choice, step_strength 1,
      step_strength_basis choice, step_mass kg, step_volume L, step_chlorine_used mg/L as Cl2`,
-    `neutralizer_mass kg, step_ph pH, step_total_alkalinity mg/L as CaCO3, step_lsi 1, step_calcium_hardness mg/L as CaCO3,
+    `neutralizer_mass kg, contact_time h, step_ph pH, step_total_alkalinity mg/L as CaCO3, step_lsi 1, step_calcium_hardness mg/L as CaCO3,
      step_cyanuric_acid mg/L, step_borate mg/L as B, step_salt mg/L as NaCl, step_free_chlorine mg/L as Cl2,
      drain_free_chlorine mg/L as Cl2, drain_borate mg/L as B, drain_total_chlorine mg/L as Cl2`,
   ],
@@ -83,6 +83,7 @@ export const CONTRACT: Readonly<Record<string, readonly [inputs: string, compute
 export const ADDED: Readonly<Record<string, string>> = {
   pool: 'target_set choice',
   stabilizer: 'target_hocl_model choice',
+  dilution: 'rain_depth m',
   salt: 'salt_test_error mg/L as NaCl',
   ph_alkalinity: `acid_strength 1, acid_strength_basis choice, base_strength 1, base_strength_basis choice, borate_strength 1,
     borate_strength_basis choice`,
@@ -142,6 +143,8 @@ export const CHOICES = {
     'scale',
     'little_chlorine',
   ],
+  water_look: ['clear', 'cloudy', 'green', 'brown', 'stained'],
+  occasion: ['ordinary', 'first_fill', 'opening', 'closing', 'rain', 'incident_formed', 'incident_diarrhoea'],
   chlorine_doubt: ['none', 'recent_dose', 'flashed', 'strip_white'],
   circulation: ['running', 'no_flow', 'dirty_filter', 'low_water'],
   neutralizer_product: ['sodium_thiosulfate', 'hydrogen_peroxide', 'ascorbic_acid'],

@@ -191,4 +191,10 @@ export const functionsChlorine = {
   'function.EVAPORATION.air_temperature': 'Temperature of the air over it.',
   'function.EVAPORATION.relative_humidity': 'Relative humidity of the air, 0 to 1.',
   'function.EVAPORATION.wind_speed': 'Wind over the surface.',
+  'function.MAKE_UP_RISE.says':
+    'How much the water that makes up for evaporation raises what it carries: evaporation takes none of it out.',
+  'function.MAKE_UP_RISE.volume': 'Volume of the pool.',
+  'function.MAKE_UP_RISE.evaporation': 'Water that the air takes a day.',
+  'function.MAKE_UP_RISE.days': 'Over how many days.',
+  'function.MAKE_UP_RISE.fill_total_alkalinity': 'What the fill water carries.',
 } as const

@@ -90,4 +90,13 @@ export const quantitiesDilution = {
   'quantity.ph_after_dilution.help': 'Right after the two waters are mixed, no carbon dioxide lost or gained.',
   'quantity.iron_after_dilution.label': 'Iron after',
   'quantity.iron_after_dilution.help': 'After the last round, mixed.',
+  'group.dilution.make_up': 'Rain and make-up',
+  'quantity.rain_depth.label': 'Rain that fell',
+  'quantity.rain_depth.help': 'While the pool overflowed; a rain gauge tells it.',
+  'quantity.rain_share.label': 'Water that the rain took out',
+  'quantity.rain_share.help':
+    'If it mixed. Rain often runs off the top unmixed, so test again and do not dose from it.',
+  'quantity.make_up_alkalinity.label': 'Alkalinity from make-up a week',
+  'quantity.make_up_alkalinity.help':
+    'What the water that makes up for evaporation brings in seven days: the real load of an alkaline fill water.',
 } as const

@@ -85,4 +85,6 @@ export const quantitiesGenerator = {
   'choice.cell_symptom_look.plumbing': 'the arrow on the cell and the pipes',
   'choice.cell_symptom_look.saturation': 'Saturation: index at the cell',
   'choice.cell_symptom_look.demand': 'Salt cell: hours, and an overnight test',
+  'quantity.chlorine_lost_overnight.label': 'Chlorine lost overnight',
+  'quantity.chlorine_lost_overnight.help': 'Dusk less dawn, the cell off: what the water itself still takes.',
 } as const

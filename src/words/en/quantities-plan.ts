@@ -8,6 +8,27 @@ export const quantitiesPlan = {
   'group.plan.beforehand': 'Seen at the pool',
   'group.plan.step': 'The water after one step',
 
+  'group.plan.incident': 'After an incident',
+  'quantity.water_look.label': 'How the water looks',
+  'quantity.water_look.help': 'As the eye sees it at the pool; no reading tells it.',
+  'choice.water_look.clear': 'clear',
+  'choice.water_look.cloudy': 'cloudy',
+  'choice.water_look.green': 'green',
+  'choice.water_look.brown': 'brown',
+  'choice.water_look.stained': 'clear, with stains on the shell',
+  'quantity.occasion.label': 'What happened',
+  'quantity.occasion.help':
+    'Whether something calls for steps of its own: a first fill, a closing, heavy rain, an accident.',
+  'choice.occasion.ordinary': 'nothing out of the ordinary',
+  'choice.occasion.first_fill': 'filled for the first time',
+  'choice.occasion.opening': 'opened, not yet mixed for a day',
+  'choice.occasion.closing': 'to be closed for the winter',
+  'choice.occasion.rain': 'rain that made it overflow',
+  'choice.occasion.incident_formed': 'formed stool in the water',
+  'choice.occasion.incident_diarrhoea': 'diarrhoea in the water',
+  'quantity.contact_time.label': 'Time to hold the chlorine',
+  'quantity.contact_time.help':
+    'By the published tables for public pools only, never between their rows. The health department and the code come first.',
   'quantity.chlorine_doubt.label': 'Cause to doubt the chlorine test',
   'quantity.chlorine_doubt.help':
     'Whether a test that reads next to nothing may have been bleached by very high chlorine.',

@@ -52,4 +52,8 @@ export const quantitiesSalt = {
   'quantity.water_loss.label': 'Water lost',
   'quantity.water_loss.help':
     'By leak, splash and backwash together; evaporation takes no salt. Two readings make a wide interval: a hint, not a measure.',
+  'quantity.water_loss_low.label': 'Water lost, at least',
+  'quantity.water_loss_low.help': 'With the error of both salt readings; two readings tell a leak only roughly.',
+  'quantity.water_loss_high.label': 'Water lost, at most',
+  'quantity.water_loss_high.help': 'With the error of both salt readings.',
 } as const
