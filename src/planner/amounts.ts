@@ -9,7 +9,7 @@ export function amountOf(draft: Draft, { item, unit }: Chosen, amount: number): 
   const { pack } = item
   const whole = pack === undefined || !(pack > 0) ? 0 : Math.floor(Math.max(0, amount) / pack + 1e-9) * pack
   const rest = measurable(draft.rules, Math.max(0, amount - whole), unit)
-  return inPacks(Number((whole + rest).toFixed(6)), unit, pack)
+  return inPacks(Number((whole + rest).toFixed(9)), unit, pack)
 }
 
 /** An amount of a product as the column takes it that foretells the water after it. */

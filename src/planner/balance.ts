@@ -13,6 +13,7 @@ const MOST_CYCLES = 20
 
 /** Alkalinity first, then pH. */
 export function balance(draft: Draft): void {
+  if (draft.refused.has('balance')) return
   const ph = numberOf(draft, 'target_ph')
   const ta = numberOf(draft, 'target_total_alkalinity')
   if (!readable(draft, ph, ta)) return

@@ -12,7 +12,7 @@ const MOST_CYCLES = 12
 /** Borate before alkalinity and pH, which it moves: borax with acid in turn, so that the water stays clear. */
 export function addBorate(draft: Draft): void {
   const target = numberOf(draft, 'target_borate')
-  if (target === undefined) return
+  if (target === undefined || draft.refused.has('borate')) return
   if (usable(draft, 'borate') === undefined) {
     unreadable(draft, 'borate')
     return

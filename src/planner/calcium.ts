@@ -11,6 +11,7 @@ const NO_CALCIUM = new Set(['vinyl', 'painted'])
 
 /** Calcium, the day after bicarbonate or soda ash, and no further than the index allows with the final salt. */
 export function addCalcium(draft: Draft): void {
+  if (draft.refused.has('calcium')) return
   const wanted = numberOf(draft, 'target_calcium_hardness')
   if (usable(draft, 'calcium_hardness') === undefined) {
     if (wanted !== undefined) unreadable(draft, 'calcium_hardness')

@@ -22,7 +22,10 @@ type Targets = Readonly<Record<string, Value | undefined>>
  * `targets` are set in the column that asks. The problem is that of the first product; without any, `missing:<role>_product`.
  */
 export function choose(draft: Draft, role: Role, targets: Targets): Chosen | Problem {
-  const items = productsFor(role, draft.shelf, draft.column)
+  const offered = productsFor(role, draft.shelf, draft.column)
+  const items = offered.filter(({ product }) => !draft.barred.has(product))
+  if (items.length < offered.length && items.length === 0)
+    return problem('plan_product_barred', [], { products: offered.map(({ product }) => product) })
   const answers = workedOut(
     draft.bench,
     items.map((item) => changed(draft.column, { ...targets, ...labelOf(item) })),

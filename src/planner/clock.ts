@@ -66,7 +66,7 @@ function carryByHand(draft: Draft, days: number, used: number): boolean {
     return false
   const each = amountOf(draft, chosen, chosen.need)
   if (each.value === 0) return false
-  const total = inPacks(Number((each.value * days).toFixed(6)), chosen.unit, chosen.item.pack)
+  const total = inPacks(Number((each.value * days).toFixed(9)), chosen.unit, chosen.item.pack)
   moveTo(draft, foretell(draft, { ...inputsOf(chosen, total.value), step_chlorine_used: used }))
   todays(draft).add(chosen.item.product)
   draft.steps.push({

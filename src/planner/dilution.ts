@@ -32,6 +32,7 @@ const LEAST_SHARE = 0.01
 
 /** Drains and fills up until everything that is over its limit is within it, before anything is dosed. */
 export function dilute(draft: Draft): void {
+  if (draft.refused.has('dilution')) return
   const most: Record<string, Value | undefined> = {}
   for (const name of LIMITED) {
     const limit = limitOf(draft, name)

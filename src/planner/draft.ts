@@ -5,7 +5,7 @@ import type { Band } from '../worksheet/definition'
 import { type Answers, type Bench, type Column, workedOut } from './bench'
 import { type PlanRules, ruleValue } from './rules'
 import type { Shelf } from './shelf'
-import type { Say, Step, Unmet, Verdict, VerdictKind } from './step'
+import type { PlanCase, Say, Step, Unmet, Verdict, VerdictKind } from './step'
 
 /** A plan while it is made: the water as it stands after the steps so far, and the clock. */
 export interface Draft {
@@ -27,8 +27,13 @@ export interface Draft {
   readonly unmet: Unmet[]
   /** readings that are only a limit: more than, or less than, what the test can tell */
   readonly censored: ReadonlySet<string>
-  /** stages that a rule keeps out: salt, cell, chlorine ... each with the rule */
+  /** stages that a rule or a case keeps out: salt, cell, chlorine ... each with the rule, or `case.<id>` */
   readonly refused: Map<string, string>
+  /** products that a case keeps out */
+  readonly barred: ReadonlySet<string>
+  readonly cases: readonly PlanCase[]
+  /** a case wants the pH right before chlorine goes in */
+  readonly phFirst: boolean
   /** readings that no step may rest on until they are tested again, each with the rule that says so */
   readonly unusable: Map<string, string>
   /** the pool has a cell: something of it is given */

@@ -85,6 +85,7 @@ export function finished(draft: Draft, swim: Swim): Plan {
     ...lsiNow(draft),
     complete: draft.complete,
     swim,
+    cases: draft.cases,
     ...(known.length > 0 && known.length === costs.length ? { cost: known.reduce((sum, cost) => sum + cost, 0) } : {}),
   }
 }

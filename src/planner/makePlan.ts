@@ -2,20 +2,23 @@ import { balance } from './balance'
 import type { Bench, Column } from './bench'
 import { addBorate } from './borate'
 import { addCalcium } from './calcium'
+import { enterCases, followCases } from './cases/followCases'
+import { planCase } from './cases/holdingCases'
+import type { CaseStanding } from './cases/standing'
 import { cellOn, hasCell, runsNow } from './cell'
 import { raiseChlorine } from './chlorine'
 import { chlorineWanted } from './chlorineWanted'
 import { treatCombined } from './combined'
 import { dilute } from './dilution'
-import { answersTo, changed, type Draft, numberIn, numberOf, rule } from './draft'
+import { answersTo, changed, type Draft, numberIn, numberOf, rule, say } from './draft'
 import { finished, lastChlorine, lastTest } from './finish'
 import { passGates } from './gates'
 import { holdMetals } from './metals'
-import { type PlanRules, RULES } from './rules'
+import { type PlanRules, RULES, withTestErrors } from './rules'
 import { addSalt, saltWanted } from './salt'
 import type { Shelf } from './shelf'
 import { startStabilizer } from './stabilizer'
-import type { Plan } from './step'
+import type { Plan, Swim } from './step'
 import { maySwim } from './swim'
 import { testAgain } from './testAgain'
 
@@ -26,6 +29,10 @@ export interface PlanRequest {
   readonly shelf?: Shelf
   /** a person's own copy of the rules */
   readonly rules?: PlanRules
+  /** how the cases stand that this plan follows (`holdingCases`) */
+  readonly cases?: readonly CaseStanding[]
+  /** in whose measures amounts are rounded down: kilograms and litres, or pounds, ounces, gallons and cups */
+  readonly profile?: 'metric' | 'us'
   /** readings that are only a limit of their test */
   readonly censored?: ReadonlySet<string>
 }
@@ -37,14 +44,30 @@ export interface PlanRequest {
  */
 export function makePlan(bench: Bench, request: PlanRequest): Plan {
   const draft = start(bench, request)
-  const swim = maySwim(draft)
-  if (!passGates(draft)) return finished(draft, maySwim(draft))
+  const cases = request.cases ?? []
+  enterCases(draft, cases)
+  const swim = () => swimWith(draft, cases)
+  const first = swim()
+  followCases(draft, cases, 'before')
+  if (draft.refused.has('all')) {
+    draft.complete = false
+    followCases(draft, cases, 'after')
+    return finished(draft, first)
+  }
+  if (!passGates(draft)) return finished(draft, swim())
+  ownSteps(draft)
+  followCases(draft, cases, 'after')
+  return finished(draft, draft.unusable.size > 0 ? swim() : first)
+}
+
+/** What the plan does by its rules alone. */
+function ownSteps(draft: Draft): void {
   testAgain(draft)
   holdMetals(draft)
   dilute(draft)
   draft.finalSalt = saltWanted(draft)
   const salt = draft.finalSalt
-  if (balanceFirst(draft)) {
+  if (balanceFirst(draft) || draft.phFirst) {
     addBorate(draft)
     balance(draft)
     chlorinate(draft)
@@ -63,7 +86,15 @@ export function makePlan(bench: Bench, request: PlanRequest): Plan {
   draft.measured = draft.column
   settle(draft)
   lastTest(draft)
-  return finished(draft, draft.unusable.size > 0 ? maySwim(draft) : swim)
+}
+
+/** Nobody swims while a case that closes the pool holds. */
+function swimWith(draft: Draft, cases: readonly CaseStanding[]): Swim {
+  const { now, reasons } = maySwim(draft)
+  const closed = cases.filter(({ source }) => source.definition.closes)
+  if (closed.length === 0) return { now, reasons }
+  const why = closed.map(({ source }) => say('plan.swim.case', { rule: `case.${source.definition.id}` }))
+  return { now: 'no', reasons: [...why, ...reasons] }
 }
 
 function chlorinate(draft: Draft): void {
@@ -92,21 +123,19 @@ function balanceFirst(draft: Draft): boolean {
 }
 
 /** Salt as the worksheets take it, whichever way it was read, and the volume: neither follows from what the plan puts in. */
-function start(bench: Bench, { column, shelf = [], rules = RULES, censored = new Set() }: PlanRequest): Draft {
+function start(bench: Bench, request: PlanRequest): Draft {
+  const { column, shelf = [], rules = RULES, censored = new Set(), cases = [], profile = 'metric' } = request
   const first = answersTo(bench, column)
   const salt = numberIn(first, 'salt_used')
-  const water = changed(column, {
+  const water = changed(withTestErrors(column, rules), {
     volume: numberIn(first, 'volume'),
     volume_low: numberIn(first, 'volume_low'),
     volume_high: numberIn(first, 'volume_high'),
     ...(salt === undefined ? {} : { salt, chloride: undefined, conductivity: undefined }),
-    ...(rules.testErrors.has('salt') && !column.has('salt_test_error')
-      ? { salt_test_error: rules.testErrors.get('salt') }
-      : {}),
   })
   const draft: Draft = {
     bench,
-    rules,
+    rules: profile === 'us' ? { ...rules, measurable: rules.measurableUs } : rules,
     shelf,
     taken: water,
     measured: water,
@@ -119,6 +148,9 @@ function start(bench: Bench, { column, shelf = [], rules = RULES, censored = new
     unmet: [],
     censored,
     refused: new Map(),
+    barred: new Set(cases.flatMap(({ source }) => source.definition.bars ?? [])),
+    phFirst: cases.some(({ source }) => source.definition.ph_first),
+    cases: cases.map((standing) => planCase(standing, column)),
     unusable: new Map(),
     hasCell: hasCell(column),
     cellRuns: false,

@@ -5,7 +5,7 @@ import type { Amount } from './step'
 export function measurable(rules: PlanRules, amount: number, unit: 'kg' | 'L'): number {
   const step = stepFor(rules.measurable[unit], amount)
   // a hair up, so that 0.3 is not rounded down to 0.29 by the way that it is stored
-  return step === undefined ? amount : Number((Math.floor(amount / step + 1e-9) * step).toFixed(6))
+  return step === undefined ? amount : Number((Math.floor(amount / step + 1e-9) * step).toFixed(9))
 }
 
 function stepFor(steps: readonly MeasureStep[], amount: number): number | undefined {
@@ -16,5 +16,5 @@ function stepFor(steps: readonly MeasureStep[], amount: number): number | undefi
 export function inPacks(value: number, unit: 'kg' | 'L', pack: number | undefined): Amount {
   if (pack === undefined || !(pack > 0)) return { value, unit }
   const whole = Math.floor(value / pack + 1e-9)
-  return { value, unit, packs: { whole, rest: Math.max(0, Number((value - whole * pack).toFixed(6))), pack } }
+  return { value, unit, packs: { whole, rest: Math.max(0, Number((value - whole * pack).toFixed(9))), pack } }
 }

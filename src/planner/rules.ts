@@ -1,3 +1,4 @@
+import type { Value } from '../functions/define'
 import { isProblem, type Problem, problem } from '../words/problem'
 import shipped from './rules.json'
 
@@ -8,6 +9,9 @@ import shipped from './rules.json'
 export interface Rule {
   readonly id: string
   readonly values: Readonly<Record<string, number>>
+  /** between which each value may be changed in a copy: never past what keeps people, pool and cell safe */
+  readonly bounds: Readonly<Record<string, readonly [least: number, most: number]>>
+  readonly units: Readonly<Record<string, string>>
   readonly basis: string
 }
 
@@ -17,9 +21,16 @@ export interface PlanRules {
   /** by quantity, in its canonical unit */
   readonly testErrors: ReadonlyMap<string, number>
   /** by unit: under `below` (null: everything else) an amount is measured in steps of `step` */
-  readonly measurable: Readonly<Record<'kg' | 'L', readonly MeasureStep[]>>
+  readonly measurable: Measurable
+  /** the same in kg and L for whoever measures in pounds, ounces, gallons, cups and fluid ounces */
+  readonly measurableUs: Measurable
 }
 export type MeasureStep = readonly [below: number | null, step: number]
+export type Measurable = Readonly<Record<'kg' | 'L', readonly MeasureStep[]>>
+
+// NIST SP 811 (2008), appendix B: exact
+const POUND = 0.45359237
+const US_GALLON = 3.785411784
 
 const FORMAT = 'basinbook-plan-rules'
 
@@ -43,9 +54,10 @@ export function readRules(json: unknown, file = 'rules.json'): PlanRules | Probl
     if (!isRecord(error) || !isAmount(error.value)) return wrong('test_errors', quantity)
     testErrors.set(quantity, error.value)
   }
-  const kg = isRecord(json.measurable) ? readMeasure(json.measurable.kg) : null
-  const L = isRecord(json.measurable) ? readMeasure(json.measurable.L) : null
-  return kg && L ? { rules, testErrors, measurable: { kg, L } } : wrong('measurable')
+  const measurable = readMeasures(json.measurable, ['kg', 1], ['L', 1])
+  const measurableUs = readMeasures(json.measurable_us, ['lb', POUND], ['US gal', US_GALLON])
+  if (!measurable) return wrong('measurable')
+  return measurableUs ? { rules, testErrors, measurable, measurableUs } : wrong('measurable_us')
 }
 
 function readRule(rule: unknown): Rule | null {
@@ -54,8 +66,24 @@ function readRule(rule: unknown): Rule | null {
   const known = NAMES.get(rule.id)
   const values = Object.entries(rule.values)
   if (!known || values.length !== known.length) return null
-  if (!values.every(([name, value]) => known.includes(name) && isAmount(value))) return null
-  return { id: rule.id, values: rule.values as Rule['values'], basis: rule.basis }
+  const { bounds, units } = SHIPPED.get(rule.id) ?? NO_VALUES
+  const inside = ([name, value]: readonly [string, unknown]) => {
+    const [least, most] = bounds[name] ?? [0, Number.POSITIVE_INFINITY]
+    return known.includes(name) && isAmount(value) && value >= least && value <= most
+  }
+  if (!values.every(inside)) return null
+  return { id: rule.id, values: rule.values as Rule['values'], bounds, units, basis: rule.basis }
+}
+
+type Size = readonly [unit: string, size: number]
+
+/** Steps of measuring, in kg and L whatever they are written in. */
+function readMeasures(json: unknown, mass: Size, volume: Size): Measurable | null {
+  if (!isRecord(json)) return null
+  const [kg, L] = [mass, volume].map(([unit, size]) =>
+    readMeasure(json[unit])?.map(([below, step]): MeasureStep => [below === null ? null : below * size, step * size]),
+  )
+  return kg && L ? { kg, L } : null
 }
 
 function readMeasure(steps: unknown): readonly MeasureStep[] | null {
@@ -75,6 +103,12 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
 }
 
+const NO_VALUES: Pick<Rule, 'bounds' | 'units'> = { bounds: {}, units: {} }
+
+/** Names of values, with their bounds and units, are those of the shipped rules whatever a file says of them. */
+const SHIPPED = new Map<string, Pick<Rule, 'bounds' | 'units'>>(
+  shipped.rules.map(({ id, ...rule }) => [id, { ...NO_VALUES, ...(rule as Partial<Rule>) }]),
+)
 const NAMES = new Map<string, readonly string[]>(shipped.rules.map(({ id, values }) => [id, Object.keys(values)]))
 
 /** The rules that come with the app. */
@@ -83,6 +117,15 @@ export const RULES: PlanRules = sound(readRules(shipped))
 function sound(rules: PlanRules | Problem): PlanRules {
   if (isProblem(rules)) throw new RangeError(`the shipped plan rules are not sound: ${rules.path.join('.')}`)
   return rules
+}
+
+/** What is given of a pool, with the error of the salt test where none was given: the worksheets have a row for it. */
+export function withTestErrors(
+  column: ReadonlyMap<string, Value>,
+  { testErrors }: PlanRules,
+): ReadonlyMap<string, Value> {
+  const salt = testErrors.get('salt')
+  return salt === undefined || column.has('salt_test_error') ? column : new Map([...column, ['salt_test_error', salt]])
 }
 
 /** A value of a rule; undefined when the rule does not hold. */

@@ -1,7 +1,9 @@
 import type { Fact, Problem } from '../words/problem'
 import type { Column } from './bench'
+import type { Shown, Told } from './cases/standing'
 
-export type StepKind = 'gate' | 'dilute' | 'dose' | 'wait' | 'retest' | 'cell'
+/** `do` is a step of a case in which nothing is dosed: brush, look, clean */
+export type StepKind = 'gate' | 'dilute' | 'dose' | 'wait' | 'retest' | 'cell' | 'do'
 
 /** A sentence before it is words: a key of the catalogue and what it speaks of. */
 export interface Say {
@@ -51,6 +53,9 @@ export interface Step {
   readonly rules: readonly string[]
   readonly notices: readonly string[]
   readonly cost?: Cost
+  /** the case that it belongs to, and what the worksheets show beside it */
+  readonly case?: string
+  readonly shown?: readonly Shown[]
   /** the water that is foretold after it, amount as rounded; what is not known any more is not in it */
   readonly water: Column
   readonly lsi?: number
@@ -76,6 +81,17 @@ export interface Swim {
   readonly reasons: readonly Say[]
 }
 
+/** A case that holds in a plan: what must be true at its end, what not to do, and what it rests on. */
+export interface PlanCase {
+  readonly id: string
+  readonly label: Say
+  readonly done: readonly { readonly says: Say; readonly told: Told }[]
+  readonly forbids: readonly Say[]
+  readonly sources: readonly { readonly mark: string; readonly says: string }[]
+  /** readings and observations that it needs and that are not there */
+  readonly asks: readonly string[]
+}
+
 export interface Plan {
   readonly steps: readonly Step[]
   readonly verdicts: readonly Verdict[]
@@ -87,6 +103,7 @@ export interface Plan {
   /** false where a gate or a missing reading leaves something undecided until a new test */
   readonly complete: boolean
   readonly swim: Swim
+  readonly cases: readonly PlanCase[]
   /** the sum, where every product that is needed has a price */
   readonly cost?: number
 }

@@ -16,7 +16,14 @@ const MOST_PROBLEMS = 50
  * @returns the definition, or all that is wrong: codes `definition_*`
  */
 export function readDefinition(json: unknown, file: string): Definition | readonly Problem[] {
-  const result = definitionSchema.safeParse(json)
+  return readBySchema(definitionSchema, json, file)
+}
+
+/**
+ * What a definition file's schema accepts, or all that is wrong: codes `definition_*`, each with its place in the file.
+ */
+export function readBySchema<T>(schema: z.ZodType<T>, json: unknown, file: string): T | readonly Problem[] {
+  const result = schema.safeParse(json)
   if (result.success) return result.data
   return result.error.issues.flatMap((issue) => problemsOf(issue, json, file, [])).slice(0, MOST_PROBLEMS)
 }

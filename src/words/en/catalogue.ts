@@ -1,3 +1,6 @@
+import { cases } from './cases'
+import { casesPool } from './cases-pool'
+import { casesWater } from './cases-water'
 import { functions } from './functions'
 import { headless } from './headless'
 import { offline } from './offline'
@@ -14,6 +17,9 @@ import { study } from './study'
 export const en = {
   ...start,
   ...offline,
+  ...cases,
+  ...casesPool,
+  ...casesWater,
   ...pagePlan,
   ...planWords,
   ...planRules,

@@ -21,6 +21,9 @@ export const planWords = {
   'plan.step.cell_on': 'Switch the cell on.',
   'plan.step.cell_on_hours': 'Switch the cell on for {hours} hours a day.',
 
+  'plan.case.text': '{text}',
+  'plan.case.asks': 'Not known yet: {readings}. Until then this stands.',
+
   'plan.how.acid':
     'Pump on, cell off. Pour it slowly and close to the water along the deep end, never into the skimmer.',
   'plan.how.pour': 'Pour it slowly along the edge, in front of a return, with the pump on.',
@@ -141,6 +144,7 @@ export const planWords = {
 
   'plan.swim.yes': 'People may swim, where the label and the local code say so too.',
   'plan.swim.no': 'Nobody swims yet.',
+  'plan.swim.case': 'The pool is closed: {rule}.',
   'plan.swim.chlorine_unknown': 'Free chlorine has to be tested.',
   'plan.swim.chlorine_low': 'Free chlorine, {free} mg/L, is under the least, {least}.',
   'plan.swim.chlorine_high': 'Free chlorine, {free} mg/L, is over the most, {most}.',
@@ -156,6 +160,10 @@ export const planWords = {
   'problem.plan_rules': '{path}: this is not a sound set of plan rules.',
   'problem.plan_too_shallow':
     '{path}: no water can be let out without leaving too little in the shallow end of a liner.',
+  'problem.plan_product_barred': '{path}: a case that holds keeps these products out: {products}.',
+  'problem.rule_not_known': '{path}: the rules have no such value.',
+  'problem.rule_outside':
+    '{path}: {found} is not between {least} and {most}; past these the rule would not keep anybody safe.',
   'problem.plan_kept_out': '{path}: a rule keeps this step out: {rule}.',
   'problem.plan_index_first':
     '{path}: the index would go over {lsi}; lower pH or alkalinity first. {reached} of the wanted {wanted} can be reached.',
