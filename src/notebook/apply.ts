@@ -1,5 +1,6 @@
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
+import { putCase, removeCase, setRule } from './applyCase'
 import { applyRecord } from './applyRecord'
 import { putRow, removeRow } from './applyRow'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
@@ -85,6 +86,12 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
     case 'put_lesson':
     case 'remove_lesson':
       return applyRecord(notebook, edit)
+    case 'put_case':
+      return putCase(notebook, edit)
+    case 'remove_case':
+      return removeCase(notebook, edit.id)
+    case 'set_rule':
+      return setRule(notebook, edit.rule, edit.value)
     case 'computed_with': {
       const inverse: SimpleEdit = { type: 'computed_with', versions: notebook.computedWith }
       return { notebook: { ...notebook, computedWith: edit.versions }, inverse, history: 'none' }

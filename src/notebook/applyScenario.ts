@@ -3,7 +3,7 @@ import type { SimplyApplied } from './applied'
 import type { AddScenario, ChangeScenario, RemoveScenario, SimpleEdit } from './edit'
 import { held } from './held'
 import { LIMITS } from './limits'
-import { type Cell, cellKey, type Notebook } from './notebook'
+import { type Cell, cellKey, type Notebook, type Scenario } from './notebook'
 import { baselineOf, isOrderKey } from './order'
 import { own, withEntry, withoutEntry } from './own'
 import { scenarioNameFault } from './scenarioName'
@@ -62,10 +62,16 @@ export function changeScenario(notebook: Notebook, { scenario: id, set }: Change
     (set.sample === undefined ? null : sampleFault(notebook, set.sample)) ??
     (set.order === undefined || set.order === scenario.order ? null : moveFault(notebook, id, set.order))
   if (fault !== null) return fault
-  const inverse: SimpleEdit = { type: 'change_scenario', scenario: id, set: held(scenario, set) }
-  const scenarios = withEntry(notebook.scenarios, id, { ...scenario, ...set })
+  const before = { ...held(scenario, set), ...(set.cases === undefined ? {} : { cases: scenario.cases ?? [] }) }
+  const inverse: SimpleEdit = { type: 'change_scenario', scenario: id, set: before }
+  const scenarios = withEntry(notebook.scenarios, id, chosen({ ...scenario, ...set }))
   const onlyNote = Object.keys(set).every((key) => key === 'note')
   return { notebook: { ...notebook, scenarios }, inverse, history: onlyNote ? 'join' : 'step' }
+}
+
+/** A scenario for which no case was chosen says nothing of cases. */
+function chosen({ cases, ...scenario }: Scenario): Scenario {
+  return cases === undefined || cases.length === 0 ? scenario : { ...scenario, cases }
 }
 
 function noteFault(note: string): Problem | null {

@@ -28,8 +28,9 @@ export function duplicateScenario(notebook: Notebook, id: string, name: string):
   if (original === undefined) return problem('scenario_gone')
   const scenario = scenarioAfter(notebook, name, id)
   if (id === baselineOf(notebook).id) return { type: 'add_scenario', scenario, cells: {} }
-  const { note, sample } = original
-  return { type: 'add_scenario', scenario: { ...scenario, note, sample }, cells: cellsOf(notebook, id) }
+  const { note, sample, cases } = original
+  const copied = { ...scenario, note, sample, ...(cases ? { cases } : {}) }
+  return { type: 'add_scenario', scenario: copied, cells: cellsOf(notebook, id) }
 }
 
 /** Samples with a scenario tied to each, in the order given, right of all others; one step of history. */

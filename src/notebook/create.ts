@@ -31,6 +31,8 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
     additions: {},
     remarks: {},
     lessons: {},
+    cases: {},
+    rules: {},
     computedWith: {},
   }
 }

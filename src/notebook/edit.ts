@@ -12,7 +12,7 @@ export type SimpleEdit =
   | {
       readonly type: 'change_scenario'
       readonly scenario: string
-      readonly set: Partial<Pick<Scenario, 'name' | 'note' | 'order' | 'sample'>>
+      readonly set: Partial<Pick<Scenario, 'name' | 'note' | 'order' | 'sample' | 'cases'>>
     }
   | { readonly type: 'put_sample'; readonly sample: Sample }
   | { readonly type: 'remove_sample'; readonly sample: string }
@@ -48,6 +48,10 @@ export type SimpleEdit =
   | { readonly type: 'remove_remark'; readonly remark: string }
   | { readonly type: 'put_lesson'; readonly lesson: Lesson }
   | { readonly type: 'remove_lesson'; readonly lesson: string }
+  | { readonly type: 'put_case'; readonly id: string; readonly definition: unknown }
+  | { readonly type: 'remove_case'; readonly id: string }
+  /** value null: as shipped again */
+  | { readonly type: 'set_rule'; readonly rule: string; readonly value: number | null }
   | { readonly type: 'computed_with'; readonly versions: Readonly<Record<string, number>> }
   /** the whole content as it was at another time; the notebook stays the same one, by its id */
   | { readonly type: 'go_back'; readonly to: Notebook }
@@ -69,6 +73,7 @@ export type RemoveSample = Of<'remove_sample'>
 export type ChangeNotebook = Of<'change_notebook'>
 export type PutProduct = Of<'put_product'>
 export type GoBack = Of<'go_back'>
+export type PutCase = Of<'put_case'>
 export type PutWorksheet = Of<'put_worksheet'>
 export type PutRow = Of<'put_row'>
 export type PutChart = Of<'put_chart'>

@@ -33,6 +33,8 @@ export function toFile(notebook: Notebook): string {
     additions: sorted(notebook.additions),
     remarks: sorted(notebook.remarks),
     lessons: sorted(notebook.lessons),
+    cases: sorted(notebook.cases),
+    rules: sorted(notebook.rules),
     computedWith: sorted(notebook.computedWith),
   }
   return `${JSON.stringify(file, null, 2)}\n`

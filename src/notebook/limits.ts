@@ -25,6 +25,8 @@ export const LIMITS = {
   additions: 10_000,
   /** steps of a plan that was given, and sentences of one of them */
   steps: 500,
+  /** case files of the reader's own, and cases chosen in one scenario */
+  cases: 50,
   /** readings of one sample, and units or versions of one notebook */
   entries: 2_000,
   /** readings of one quantity in one sample, beside the one that is believed */

@@ -49,6 +49,8 @@ export interface Scenario {
   /** fractional key; the first in order is the baseline */
   readonly order: string
   readonly sample: string | null
+  /** cases that are not routine, by id, whose steps its plan follows because the reader chose them */
+  readonly cases?: readonly string[]
 }
 
 export type Profile = 'metric' | 'us'
@@ -126,6 +128,10 @@ export interface Notebook {
   readonly additions: Readonly<Record<string, Addition>>
   readonly remarks: Readonly<Record<string, Remark>>
   readonly lessons: Readonly<Record<string, Lesson>>
+  /** case files of the reader's own, by id */
+  readonly cases: Readonly<Record<string, unknown>>
+  /** values of the plan's rules that the reader changed: `<rule>.<value>` or `test_errors.<quantity>` */
+  readonly rules: Readonly<Record<string, number>>
   /** function and worksheet versions that it was last computed with */
   readonly computedWith: Readonly<Record<string, number>>
 }

@@ -19,6 +19,8 @@ import {
   written,
 } from './scalarSchema'
 
+/** `acid_cap.ph_least`, `test_errors.ph`: whether there is such a value, and how far it may go, is the planner's to judge */
+export const ruleKeySchema = written(/^[a-z][a-z0-9_]{0,63}\.[a-z][a-zA-Z0-9_]{0,63}$/)
 export const orderSchema = upTo(LIMITS.order)
 export const unitSchema = upTo(LIMITS.id)
 export const profileSchema = z.enum(['metric', 'us'])
@@ -66,12 +68,15 @@ export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   ),
 })
 
+export const chosenCasesSchema = z.array(quantitySchema).check(z.maxLength(LIMITS.cases))
+
 export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({
   id: idSchema,
   name: nameSchema,
   note: noteSchema,
   order: orderSchema,
   sample: z.nullable(idSchema),
+  cases: z.exactOptional(chosenCasesSchema.check(z.minLength(1))),
 })
 
 export const productSchema: z.ZodMiniType<Product> = z.strictObject({
@@ -153,5 +158,7 @@ export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   additions: record(idSchema, additionSchema, LIMITS.additions),
   remarks: record(idSchema, remarkSchema, LIMITS.additions),
   lessons: record(idSchema, lessonSchema, LIMITS.additions),
+  cases: record(quantitySchema, worksheetSchema, LIMITS.cases),
+  rules: record(ruleKeySchema, z.number(), LIMITS.entries),
   computedWith: versionsSchema,
 })

@@ -33,6 +33,7 @@ function underTheirIds(notebook: Notebook, path: Problem['path']): Problem[] {
     additions: notebook.additions,
     remarks: notebook.remarks,
     lessons: notebook.lessons,
+    cases: notebook.cases,
   }
   return Object.entries(records).flatMap(([record, things]) =>
     Object.entries(things)

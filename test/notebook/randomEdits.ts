@@ -236,6 +236,20 @@ const wishes: readonly fc.Arbitrary<Wish['edit']>[] = [
     type: 'go_back',
     to: { ...n, note, units: { [q]: 'mg/L' }, samples: { ...n.samples } },
   })),
+  fc.tuple(fc.constantFrom('storm', 'flood'), text).map(([id, label]) => () => ({
+    type: 'put_case',
+    id,
+    definition: { format: 'basinbook-case', version: 1, id, label },
+  })),
+  fc.constantFrom('storm', 'flood').map((id) => () => ({ type: 'remove_case', id })),
+  fc.tuple(pick, fc.subarray(['storm', 'green_water'])).map(([at, cases]) => (n) => ({
+    type: 'change_scenario',
+    scenario: scenarioAt(n, at),
+    set: { cases },
+  })),
+  fc
+    .tuple(fc.constantFrom('acid_cap.ph_least', 'test_errors.ph'), fc.option(fc.constantFrom(0.1, 7.3)))
+    .map(([rule, value]) => () => ({ type: 'set_rule', rule, value })),
 ]
 
 const wish: fc.Arbitrary<Wish['edit']> = fc.oneof(...wishes)

@@ -20,6 +20,8 @@ export const EMPTY: Notebook = {
   cells: {},
   worksheets: {},
   rows: {},
+  cases: {},
+  rules: {},
   shelf: {},
   charts: {},
   precisions: {},

@@ -10,6 +10,8 @@ const NEW_PARTS = {
   lessons: {},
   charts: {},
   precisions: {},
+  cases: {},
+  rules: {},
 }
 
 /** Version 2: where the pool stands, to find it by; the pool's record. Edits of version 1 are edits of version 2. */

@@ -36,7 +36,4 @@ export const cases = {
   'problem.case_twice': '{path}: a case “{name}” is there already, in {other}; give this one another id.',
   'problem.case_sets_no_target': '{path}: a case may set targets and limits only, and “{name}” is none.',
   'problem.case_bars_nothing': '{path}: “{name}” is no product; these are: {accepted}.',
-  'problem.case_gone': '{path}: this case is not in the notebook any more.',
-  'problem.case_id': '{path}: the case calls itself by another id than “{id}”.',
-  'problem.too_many_cases': '{path}: a notebook holds at most {most} cases of its own.',
 } as const
