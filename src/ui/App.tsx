@@ -24,6 +24,7 @@ const FunctionsPage = lazy(() => import('./reference/FunctionsPage').then((m) =>
 const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ default: m.KeysPage })))
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
+const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -124,6 +125,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'out'}>
                   <OutPage />
+                </Match>
+                <Match when={place().page === 'keeping'}>
+                  <KeepingPage />
                 </Match>
                 <Match when={place().page === 'lab'}>
                   <LabPage />

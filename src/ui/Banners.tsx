@@ -36,6 +36,13 @@ export function Banners() {
                 </button>
               )}
             </Show>
+            <Show when={trouble().id}>
+              {(id) => (
+                <a class="act" href={placeLink({ page: 'keeping', part: id() })}>
+                  {say('page.opening_earlier')}
+                </a>
+              )}
+            </Show>
           </p>
         )}
       </Show>

@@ -20,7 +20,8 @@ export async function keepOffline(): Promise<void> {
     controlled = true
   })
   const registration = await workers.register(`${import.meta.env.BASE_URL}sw.js`).catch(() => null)
-  if (registration === null) return
+  // refused, or in a browser where the reader has service workers switched off, answered with nothing
+  if (!registration) return
   watch(registration, workers)
   setInterval(() => void registration.update().catch(() => undefined), ASK_EVERY)
 }

@@ -3,7 +3,10 @@ import { copyNotebook, newNotebook } from '../../notebook/create'
 import type { Notebook } from '../../notebook/notebook'
 import { type Claim, claim } from '../../storage/lock'
 import { keepPreference, preference } from '../../storage/preference'
+import { askToKeep } from '../../storage/promise'
 import type { Entry } from '../../storage/records'
+import type { Readable } from '../../storage/replay'
+import type { StateEntry } from '../../storage/states'
 import { openStore, type Store } from '../../storage/store'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
@@ -41,6 +44,11 @@ export interface Desk {
   copy(id: string, name: string): Promise<Problem | null>
   remove(id: string): Promise<Problem | null>
   raw(id: string): Promise<string | Problem>
+  /** what a notebook was before, the latest first */
+  states(id: string): Promise<readonly StateEntry[] | Problem>
+  state(id: string, seq: number): Promise<Notebook | Problem>
+  /** as much of a damaged notebook as can be read */
+  readable(id: string): Promise<Readable | Problem>
   /** what has to be finished before another notebook is opened */
   beforeLeaving(settle: () => Promise<void>): void
 }
@@ -165,9 +173,14 @@ export function createDesk(): Desk {
       const why = orNull(await within((open) => openFrom(open, id)))
       setTrouble(why && { why, id })
     },
-    add,
+    add(notebook) {
+      // a notebook of the reader's own is worth a promise; a browser that asks does so as an answer to this act
+      void askToKeep()
+      return add(notebook)
+    },
     async start(name) {
       setFirstRun(false)
+      void askToKeep()
       const profile = opened()?.notebook.profile ?? (navigator.language === 'en-US' ? 'us' : 'metric')
       return add(newNotebook(name || say('page.notebooks.unnamed'), say('page.notebooks.baseline_name'), profile))
     },
@@ -183,6 +196,9 @@ export function createDesk(): Desk {
       return why
     },
     raw: (id) => within((open) => open.raw(id)),
+    states: (id) => within((open) => open.states(id)),
+    state: (id, seq) => within((open) => open.state(id, seq)),
+    readable: (id) => within((open) => open.readable(id)),
     beforeLeaving(next) {
       settle = next
     },

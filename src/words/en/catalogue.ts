@@ -3,6 +3,7 @@ import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
 import { functions } from './functions'
 import { headless } from './headless'
+import { keeping } from './keeping'
 import { offline } from './offline'
 import { out } from './out'
 import { pagePlan } from './page-plan'
@@ -16,6 +17,7 @@ import { study } from './study'
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
   ...start,
+  ...keeping,
   ...offline,
   ...cases,
   ...casesPool,

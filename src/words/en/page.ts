@@ -18,6 +18,7 @@ export const page = {
   'page.title.keys': 'Keys',
   'page.title.notebooks': 'Notebooks',
   'page.title.out': 'Print and export',
+  'page.title.keeping': 'Keeping and backup',
 
   'page.units': 'Units',
   'page.units.us': 'US customary',
@@ -132,6 +133,7 @@ export const page = {
 
   'page.opening': 'Opening the notebook…',
   'page.opening_failed': 'The notebook could not be opened.',
+  'page.opening_earlier': 'Look for an earlier state',
 
   'page.notebooks.intro':
     'A notebook holds one pool: its samples, scenarios and worksheets. All of them are kept in this browser and nowhere else; save the ones that matter to files.',
