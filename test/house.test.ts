@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { execFileSync } from 'node:child_process'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { dirname, join, normalize, relative } from 'node:path'
 import { describe, expect, test } from 'vitest'
 
@@ -94,4 +95,9 @@ describe('imports', () => {
     expect(new Set(using('hyperformula'))).toEqual(new Set(['engine']))
     expect([...new Set(using('papaparse'))].filter((folder) => folder !== 'intake')).toEqual([])
   })
+})
+
+// A link to the folder of packages that is committed replaces the folder itself wherever it is checked out.
+test.runIf(existsSync('.git'))('installed packages stay out of the repository', () => {
+  expect(execFileSync('git', ['ls-files', 'node_modules'], { encoding: 'utf8' })).toBe('')
 })
