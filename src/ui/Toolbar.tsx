@@ -1,6 +1,7 @@
 import { Match, Switch } from 'solid-js'
 import { addScenario } from '../notebook/commands'
 import { say, sentence } from '../words/say'
+import { opened, openOver } from './grid/opened'
 import { announce } from './shell/announce'
 import { useBook } from './shell/book'
 import { placeLink } from './shell/place'
@@ -24,6 +25,18 @@ export function Toolbar() {
       </button>
       <button type="button" class="act" disabled={!book.canRedo()} onClick={() => book.redo()}>
         {say('page.redo')}
+      </button>
+      <button
+        type="button"
+        class="act"
+        aria-haspopup="menu"
+        aria-expanded={opened()?.what === 'cells'}
+        onClick={(event) => openOver({ what: 'cells', anchor: event.currentTarget })}
+      >
+        {say('page.grid.cells')}
+      </button>
+      <button type="button" class="act" onClick={() => openOver({ what: 'find' })}>
+        {say('page.grid.find')}
       </button>
       <button type="button" class="act" disabled={!book.writable()} onClick={add}>
         {say('page.add_scenario')}

@@ -1,13 +1,16 @@
-import { For } from 'solid-js'
+import { onMount } from 'solid-js'
 import { say } from '../../words/say'
-import { useBook } from '../shell/book'
+import { headKey, useDrawn } from './drawn'
 import { ScenarioHead } from './ScenarioHead'
+import { Slots } from './Slots'
 
 /** The heading row of a worksheet's grid: the scenarios side by side, the same in every worksheet. */
 export function GridHead(props: { worksheet: string }) {
-  const book = useBook()
+  const drawn = useDrawn()
+  let element!: HTMLDivElement
+  onMount(() => drawn.watch(element, headKey(props.worksheet)))
   return (
-    <div role="row" class="row head" aria-rowindex={1}>
+    <div ref={element} role="row" class="row head" aria-rowindex={1}>
       <div role="columnheader" class="label quantity" aria-colindex={1}>
         {say('page.col.quantity')}
       </div>
@@ -17,9 +20,9 @@ export function GridHead(props: { worksheet: string }) {
       <div role="columnheader" class="label range" aria-colindex={3}>
         {say('page.col.range')}
       </div>
-      <For each={book.scenarios()}>
-        {(scenario, index) => <ScenarioHead worksheet={props.worksheet} scenario={scenario} column={index()} />}
-      </For>
+      <Slots row={headKey(props.worksheet)}>
+        {(scenario) => <ScenarioHead worksheet={props.worksheet} scenario={scenario} />}
+      </Slots>
     </div>
   )
 }

@@ -1,12 +1,14 @@
-import { createMemo, For, Show } from 'solid-js'
+import { createMemo, onMount, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { judge } from '../../worksheet/judge'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { bandIn } from './bandIn'
+import { useDrawn } from './drawn'
 import type { GridRow } from './gridRow'
 import { RangeBar } from './RangeBar'
-import { ScenarioCell } from './ScenarioCell'
+import { rowName, ScenarioCell } from './ScenarioCell'
+import { Slots } from './Slots'
 import { UnitText } from './UnitText'
 
 /** One quantity: its name, its unit, where the baseline lies, then a cell a scenario. */
@@ -14,9 +16,12 @@ export function GridRowView(props: { row: GridRow; index: number }) {
   const book = useBook()
   const quantity = () => props.row.quantity
   const unit = () => book.unit(quantity().name)
+  const drawn = useDrawn()
+  let element!: HTMLDivElement
+  onMount(() => drawn.watch(element, props.row.key))
   return (
-    <div role="row" class="row" aria-rowindex={props.index}>
-      <div role="rowheader" class="quantity" aria-colindex={1}>
+    <div ref={element} role="row" class="row" aria-rowindex={props.index}>
+      <div role="rowheader" id={rowName(props.row.key)} class="quantity" aria-colindex={1}>
         {labelOf(quantity().name, quantity().row)}
         <span class="unit" aria-hidden="true">
           <UnitText unit={unit()} />
@@ -28,9 +33,7 @@ export function GridRowView(props: { row: GridRow; index: number }) {
       <div role="gridcell" class="range" aria-colindex={3}>
         <Show when={quantity().row.range}>{(span) => <BaselineBar row={props.row} span={span()} />}</Show>
       </div>
-      <For each={book.scenarios()}>
-        {(scenario, index) => <ScenarioCell row={props.row} scenario={scenario} column={index()} />}
-      </For>
+      <Slots row={props.row.key}>{(scenario) => <ScenarioCell row={props.row} scenario={scenario} />}</Slots>
     </div>
   )
 }

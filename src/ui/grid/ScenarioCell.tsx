@@ -1,25 +1,36 @@
 import { createMemo, Match, Show, Switch } from 'solid-js'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
-import { cellName } from '../shell/selection'
+import { cellName, headName } from '../shell/selection'
+import { unitWords } from '../unitWords'
 import { bandIn } from './bandIn'
 import { CellEditor } from './CellEditor'
 import { ChoiceList } from './ChoiceList'
 import { cellView } from './cellView'
+import { useDrawn } from './drawn'
 import type { GridRow } from './gridRow'
 
+/** The id of a row's heading. */
+export function rowName(row: string): string {
+  return `name-${row}`
+}
+
 /** One quantity in one scenario. */
-export function ScenarioCell(props: { row: GridRow; scenario: string; column: number }) {
+export function ScenarioCell(props: { row: GridRow; scenario: string }) {
   const book = useBook()
+  const drawn = useDrawn()
+  const { selection } = book
   const quantity = () => props.row.quantity
-  const name = () => cellName(props.row.key, props.scenario)
+  const column = () => drawn.place(props.scenario)
+  // A row and a scenario are never another's: what is drawn for them goes when they go.
+  const name = cellName(props.row.key, props.scenario)
   const band = createMemo(() => bandIn(book, quantity().row, props.scenario))
   const view = createMemo(() => {
     const { name: id, row } = quantity()
     return cellView({
       row,
       outcome: book.outcome(props.scenario, id),
-      base: props.column === 0 ? undefined : book.outcome(book.baseline(), id),
+      base: props.scenario === book.baseline() ? undefined : book.outcome(book.baseline(), id),
       source: book.source(props.scenario, id),
       unit: book.unit(id),
       band: band(),
@@ -31,24 +42,38 @@ export function ScenarioCell(props: { row: GridRow; scenario: string; column: nu
     return 'input' in row && row.input === 'choice'
   }
   const out = () => view().side === 'below' || view().side === 'above'
+  const inRange = () => selection.isRowIn(props.row.key) && selection.isColumnIn(props.scenario)
+  const width = () => {
+    const chosen = drawn.width(props.scenario)
+    return chosen === undefined ? undefined : `width:${chosen}px`
+  }
+  /** the unit of a number, its place against the range, what it stands on */
+  const said = () => {
+    const { kind, said, state } = view()
+    const unit = kind === 'number' ? unitWords(book.unit(quantity().name)) : ''
+    return [unit, said, state].filter((part) => part !== '').join(', ')
+  }
 
   return (
     <div
       role="gridcell"
-      id={name()}
+      id={name}
       class="cell"
       classList={{
-        later: props.column > 0,
+        later: column() > 0,
         input: isInput(),
         here: view().here,
         assumed: view().assumed,
         out: out(),
         refused: view().kind === 'refused',
         blank: view().kind === 'not_taken',
-        selected: book.selection.isSelected(name()),
+        selected: selection.isSelected(name),
+        among: inRange(),
       }}
-      aria-colindex={props.column + 4}
-      aria-selected={book.selection.isSelected(name())}
+      style={width()}
+      aria-colindex={column() + 4}
+      aria-labelledby={`${rowName(props.row.key)} ${headName(props.row.worksheet, props.scenario)} ${name}`}
+      aria-selected={selection.isSelected(name) || inRange()}
       aria-readonly={!isInput() || !book.writable()}
       tabindex={-1}
     >
@@ -77,10 +102,8 @@ export function ScenarioCell(props: { row: GridRow; scenario: string; column: nu
       <Show when={view().difference !== ''}>
         <span class="difference">{view().difference}</span>
       </Show>
-      <Show when={view().said !== ''}>
-        <span class="unseen">{view().said}</span>
-      </Show>
-      <Show when={book.selection.isEdited(name())}>
+      <span class="unseen">{said()}</span>
+      <Show when={selection.isEdited(name)}>
         <Show when={isChoice()} fallback={<CellEditor row={props.row} scenario={props.scenario} />}>
           <ChoiceList row={props.row} scenario={props.scenario} />
         </Show>

@@ -3,12 +3,17 @@ import { say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { Menu } from '../shell/Menu'
 import { headName } from '../shell/selection'
+import { useDrawn } from './drawn'
 import { HeadEditor } from './HeadEditor'
+import { sayRange } from './sayRange'
 import { scenarioMenu } from './scenarioMenu'
+import { selectWhole } from './selectWhole'
 
 /** A scenario's name and note; a press opens what can be done with it. */
-export function ScenarioHead(props: { worksheet: string; scenario: string; column: number }) {
+export function ScenarioHead(props: { worksheet: string; scenario: string }) {
   const book = useBook()
+  const drawn = useDrawn()
+  const column = () => drawn.place(props.scenario)
   const [open, setOpen] = createSignal(false)
   const [writing, setWriting] = createSignal<'name' | 'note' | null>(null)
   let button: HTMLButtonElement | undefined
@@ -19,13 +24,23 @@ export function ScenarioHead(props: { worksheet: string; scenario: string; colum
     const [now, tied] = [scenario(), sample()]
     if (now?.note) return now.note
     const parts = tied ? [tied.name === now?.name ? '' : tied.name, tied.date.slice(0, 10)] : []
-    return parts.filter((part) => part !== '').join(', ') || (props.column === 0 ? say('page.baseline') : '')
+    return parts.filter((part) => part !== '').join(', ') || (column() === 0 ? say('page.baseline') : '')
   }
   // One heading is a stop of the Tab key: that of the selected cell.
   const isStop = () => book.selection.isIn(headName(props.worksheet, props.scenario))
 
+  /** All of it in this worksheet; with Shift, all scenarios from the selected one to it. */
+  function selectScenario(reaching: boolean): void {
+    const { selection } = book
+    const row = book.lines().findIndex(({ worksheet }) => worksheet === props.worksheet)
+    if (reaching) selection.extendTo({ row, column: column() })
+    else selection.selectAt({ row, column: column() })
+    selectWhole(book, 'scenario')
+    sayRange(book)
+  }
+
   return (
-    <div role="columnheader" class="scenario" aria-colindex={props.column + 4}>
+    <div role="columnheader" class="scenario" aria-colindex={column() + 4}>
       <Show
         when={writing()}
         fallback={
@@ -36,7 +51,11 @@ export function ScenarioHead(props: { worksheet: string; scenario: string; colum
             tabindex={isStop() ? 0 : -1}
             aria-haspopup="menu"
             aria-expanded={open()}
-            onClick={() => setOpen(!open())}
+            onClick={(event) => {
+              // A press selects the scenario too; a key only opens its menu.
+              if (event.detail > 0) selectScenario(event.shiftKey)
+              if (!event.shiftKey) setOpen(!open())
+            }}
             onKeyDown={(event) => {
               if (event.key !== 'ArrowDown') return
               event.preventDefault()

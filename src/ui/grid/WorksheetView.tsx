@@ -4,16 +4,21 @@ import type { Definition } from '../../worksheet/definition'
 import { useBook } from '../shell/book'
 import { Unhurried } from '../shell/Unhurried'
 import { Cautions } from './Cautions'
+import { useDrawn } from './drawn'
 import { Findings } from './Findings'
+import { FoldButton } from './FoldButton'
 import { GridHead } from './GridHead'
 import { GridRowView } from './GridRowView'
 import { type GridGroup, groupsOf } from './gridRow'
+import { foldId } from './line'
 import { worksheetLabel } from './worksheetLabel'
 
 /** One worksheet: its name, what it is for, its grid, and what stands out in it. */
 export function WorksheetView(props: { definition: Definition; number: number }) {
   const book = useBook()
+  const drawn = useDrawn()
   const id = () => props.definition.id
+  const isFolded = (group?: string) => book.arrangement.folded().has(foldId(id(), group))
   const groups = () => groupsOf(props.definition, book.catalog())
   const help = () => {
     const key = `worksheet.${id()}.help`
@@ -28,51 +33,67 @@ export function WorksheetView(props: { definition: Definition; number: number })
       return first
     })
   }
+  const rowCount = () => groups().reduce((sum, group) => sum + 1 + group.rows.length, 1)
   const later = () => book.scenarios().length - 1
 
   return (
-    <section class="worksheet" id={`worksheet-${id()}`} aria-labelledby={`title-${id()}`}>
+    <section
+      class="worksheet"
+      classList={{ folded: isFolded() }}
+      id={`worksheet-${id()}`}
+      aria-labelledby={`title-${id()}`}
+    >
       <header class="still">
         <h2 id={`title-${id()}`} tabindex={-1}>
-          <span class="number">{props.number}</span>
-          {worksheetLabel(props.definition)}
+          <FoldButton id={foldId(id())}>
+            <span class="number">{props.number}</span>
+            {worksheetLabel(props.definition)}
+          </FoldButton>
         </h2>
         <Show when={help()}>{(text) => <p>{text()}</p>}</Show>
       </header>
-      <div
-        class="grid"
-        role="grid"
-        aria-labelledby={`title-${id()}`}
-        aria-colcount={book.scenarios().length + 3}
-        style={{ '--count': later() }}
-      >
-        <GridHead worksheet={id()} />
-        <For each={groups()}>
-          {(group, index) => (
-            <>
-              <GroupHead group={group} worksheet={id()} place={places()[index()] ?? 2} />
-              <For each={group.rows}>
-                {(row, at) => <GridRowView row={row} index={(places()[index()] ?? 2) + at() + 1} />}
-              </For>
-            </>
-          )}
-        </For>
-      </div>
-      <Unhurried>
-        <Findings definition={props.definition} />
-        <Cautions definition={props.definition} />
-      </Unhurried>
-      <Show when={hasWords(`worksheet.${id()}.example`)}>
-        <details class="example still">
-          <summary>{say('page.example')}</summary>
-          <p>{say(`worksheet.${id()}.example`)}</p>
-        </details>
+      <Show when={!isFolded()}>
+        <div
+          class="grid"
+          role="grid"
+          aria-labelledby={`title-${id()}`}
+          aria-multiselectable="true"
+          aria-colcount={book.scenarios().length + 3}
+          aria-rowcount={rowCount()}
+          style={{ '--count': later(), '--extra': `${drawn.extra()}px` }}
+        >
+          <GridHead worksheet={id()} />
+          <For each={groups()}>
+            {(group, index) => (
+              <>
+                <GroupHead group={group} worksheet={id()} place={places()[index()] ?? 2} />
+                <Show when={!isFolded(group.id)}>
+                  <For each={group.rows}>
+                    {(row, at) => <GridRowView row={row} index={(places()[index()] ?? 2) + at() + 1} />}
+                  </For>
+                </Show>
+              </>
+            )}
+          </For>
+        </div>
+        <Unhurried>
+          <Findings definition={props.definition} />
+          <Cautions definition={props.definition} />
+        </Unhurried>
+        <Show when={hasWords(`worksheet.${id()}.example`)}>
+          <details class="example still">
+            <summary>{say('page.example')}</summary>
+            <p>{say(`worksheet.${id()}.example`)}</p>
+          </details>
+        </Show>
       </Show>
     </section>
   )
 }
 
 function GroupHead(props: { group: GridGroup; worksheet: string; place: number }) {
+  const book = useBook()
+  const id = () => foldId(props.worksheet, props.group.id)
   const label = () => {
     const key = `group.${props.worksheet}.${props.group.id}`
     return props.group.label ?? (hasWords(key) ? say(key) : props.group.id.replaceAll('_', ' '))
@@ -80,7 +101,12 @@ function GroupHead(props: { group: GridGroup; worksheet: string; place: number }
   return (
     <div role="row" class="row group" aria-rowindex={props.place}>
       <div role="rowheader">
-        <span>{label()}</span>
+        <FoldButton id={id()}>
+          {label()}
+          <Show when={book.arrangement.folded().has(id())}>
+            <span class="count">{say('page.rows_folded', { count: props.group.rows.length })}</span>
+          </Show>
+        </FoldButton>
       </div>
     </div>
   )

@@ -2,24 +2,31 @@ import { createEffect, For, on } from 'solid-js'
 import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
 import { usePlace } from '../shell/place'
-import { cellName, headName } from '../shell/selection'
-import { commitEntry } from './commitEntry'
+import { cellName } from '../shell/selection'
+import { ColumnProbe } from './ColumnProbe'
+import { listenToClipboard } from './clipboard'
+import { createDrawn, DrawnContext } from './drawn'
 import { focusCell } from './focusCell'
-import { onGridKey } from './onGridKey'
+import { GridParts } from './GridParts'
+import { type GridKeys, onGridKey } from './onGridKey'
+import { cellOf, isInOpen, onGridPress } from './onGridPointer'
 import { openEditor } from './openEditor'
+import { opened, openOver } from './opened'
 import { WorksheetView } from './WorksheetView'
 
 /** All worksheets of the notebook, one after another; keys and presses in their grids are read here. */
 export function Worksheets(props: { onExplain: () => void }) {
   const book = useBook()
   const place = usePlace()
+  const drawn = createDrawn(book)
+  listenToClipboard(book)
 
   createEffect(
     on(place, ({ page, part }) => {
       if (page !== 'worksheets' || part === undefined) return
       const row = book.rows().find(({ worksheet }) => worksheet === part)
-      const scenario = book.selection.cell()?.scenario ?? book.baseline()
-      if (row) book.selection.select(`${row.key}@${scenario}`)
+      const scenario = book.scenarios()[book.selection.position().column] ?? book.baseline()
+      if (row) book.selection.select(cellName(row.key, scenario))
       document.getElementById(`worksheet-${part}`)?.scrollIntoView({ block: 'start' })
       focusCell(book)
     }),
@@ -27,7 +34,7 @@ export function Worksheets(props: { onExplain: () => void }) {
 
   // One cell is a stop of the Tab key. Made one when all is drawn: on a cell that has the focus it costs a layout.
   createEffect<HTMLElement | null>((before) => {
-    book.rows()
+    book.lines()
     book.scenarios()
     const cell = book.selection.cell()
     const stop = cell ? document.getElementById(cellName(cell.row.key, cell.scenario)) : null
@@ -49,55 +56,64 @@ export function Worksheets(props: { onExplain: () => void }) {
     ),
   )
 
-  function openMenu(): void {
-    const cell = book.selection.cell()
-    if (cell) document.getElementById(headName(cell.row.worksheet, cell.scenario))?.click()
+  const keys: GridKeys = {
+    openMenu() {
+      const anchor = document.activeElement
+      if (anchor instanceof HTMLElement) openOver({ what: 'cells', anchor })
+    },
+    explain: props.onExplain,
+    find: () => openOver({ what: 'find' }),
   }
 
-  /** Enters what an open editor holds; the press waits when it cannot be entered. */
-  function entered(event: Event): boolean {
-    const editor = document.querySelector<HTMLInputElement>('.cell .editor input')
-    if (!editor || commitEntry(book, editor.value)) return true
-    event.preventDefault()
-    editor.focus()
-    return false
+  /** The press after "select up to" reaches; any other closes what is open. */
+  function onPress(event: PointerEvent): void {
+    const reaching = opened()?.what === 'reach'
+    if (reaching) openOver(null)
+    onGridPress(book, event, reaching)
   }
 
-  function onPointerDown(event: PointerEvent): void {
+  /** The menu of the selected cells, of the pressed one where it is none of them. */
+  function onContextMenu(event: MouseEvent): void {
     const cell = cellOf(event)
-    if (!cell || (event.target instanceof Element && event.target.closest('.editor, .choices'))) return
-    if (!entered(event)) return
-    const again = book.selection.isSelected(cell.id) && event.pointerType === 'touch'
-    book.selection.select(cell.id)
-    if (again) openEditor(book)
+    if (!(cell instanceof HTMLElement) || isInOpen(event)) return
+    event.preventDefault()
+    if (cell.getAttribute('aria-selected') !== 'true') book.selection.select(cell.id)
+    focusCell(book)
+    openOver({ what: 'cells', anchor: cell })
   }
 
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the grids inside have the roles; one listener serves all cells
-    <div
-      class="worksheets"
-      onKeyDown={(event) => {
-        if (cellOf(event)) onGridKey(book, event, { openMenu, explain: props.onExplain })
-      }}
-      onPointerDown={onPointerDown}
-      onMouseDown={(event) => {
-        // The press must not move the focus away from the cell that it selects.
-        if (cellOf(event) && !(event.target as Element).closest('.editor, .choices')) {
-          event.preventDefault()
-          if (!book.selection.editing()) focusCell(book)
-        }
-      }}
-      onDblClick={(event) => {
-        if (cellOf(event) && !book.selection.editing()) openEditor(book)
-      }}
-    >
-      <For each={book.catalog().worksheets}>
-        {(definition, index) => <WorksheetView definition={definition} number={index() + 1} />}
-      </For>
-    </div>
+    <DrawnContext.Provider value={drawn}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the grids inside have the roles; one listener serves all cells */}
+      <div
+        class="worksheets"
+        onKeyDown={(event) => {
+          if (cellOf(event) || isFoldHere(event)) onGridKey(book, event, keys)
+        }}
+        onPointerDown={onPress}
+        onContextMenu={onContextMenu}
+        onMouseDown={(event) => {
+          // The press must not move the focus away from the cell that it selects.
+          if (cellOf(event) && !isInOpen(event)) {
+            event.preventDefault()
+            if (!book.selection.editing()) focusCell(book)
+          }
+        }}
+        onDblClick={(event) => {
+          if (cellOf(event) && !book.selection.editing()) openEditor(book)
+        }}
+      >
+        <ColumnProbe />
+        <For each={book.catalog().worksheets}>
+          {(definition, index) => <WorksheetView definition={definition} number={index() + 1} />}
+        </For>
+        <GridParts />
+      </div>
+    </DrawnContext.Provider>
   )
 }
 
-function cellOf(event: Event): Element | null {
-  return event.target instanceof Element ? event.target.closest('.cell') : null
+/** Whether the focus is on the line of something folded; only there do the grid's keys work on its button. */
+function isFoldHere({ target }: Event): boolean {
+  return target instanceof Element && target.matches('.fold[aria-expanded=false][tabindex="0"]')
 }

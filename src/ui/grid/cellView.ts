@@ -29,6 +29,8 @@ export interface CellView {
   readonly assumed: boolean
   /** for a screen reader, after the value */
   readonly said: string
+  /** what it stands on, for a screen reader; empty where the notebook worked it out */
+  readonly state: string
 }
 
 export interface CellFacts {
@@ -46,7 +48,17 @@ export function cellView(facts: CellFacts): CellView {
   const here = source.from === 'typed' || source.from === 'sample'
   const assumed = 'formula' in row && source.cell !== null
   const notices = noticesOf(row, outcome)
-  const bare = { figures: null, text: '', difference: '', side: null, notices, here, assumed, said: '' }
+  const bare = {
+    figures: null,
+    text: '',
+    difference: '',
+    side: null,
+    notices,
+    here,
+    assumed,
+    said: '',
+    state: stateOf(source, assumed),
+  }
 
   if (outcome === undefined) return { ...bare, kind: 'empty' }
   if (!hasValue(outcome)) return { ...bare, ...withoutValue(facts, outcome.problem) }
@@ -64,6 +76,11 @@ export function cellView(facts: CellFacts): CellView {
     side,
     said: side === null || side === 'within' ? '' : say(`page.side.${side}`),
   }
+}
+
+function stateOf({ from }: Source, assumed: boolean): string {
+  if (from === 'none' || from === 'lacking') return ''
+  return say(`page.state.${assumed && from === 'typed' ? 'assumed' : from}`)
 }
 
 /** More decimals than a person writes: a third, as a machine has it. */
@@ -132,7 +149,7 @@ export function missingLabels(names: Fact | undefined): string {
     .join(', ')
 }
 
-function wordOf(quantity: string, value: string | boolean): string {
+export function wordOf(quantity: string, value: string | boolean): string {
   if (typeof value === 'boolean') return say(value ? 'page.yes' : 'page.no')
   const key = `choice.${quantity}.${value}`
   return hasWords(key) ? say(key) : value

@@ -6,6 +6,8 @@ export interface GridRow {
   /** unique on the page: `<worksheet>/<quantity>` */
   readonly key: string
   readonly worksheet: string
+  /** the group's id in its worksheet */
+  readonly group: string
   readonly quantity: OutlineQuantity
 }
 
@@ -24,12 +26,13 @@ export function groupsOf(definition: Definition, catalog: Outline): readonly Gri
       label: group.label,
       rows: group.rows.flatMap((row) => {
         const quantity = catalog.quantities.get(typeof row === 'string' ? row : row.name)
-        return quantity ? [{ key: `${definition.id}/${quantity.name}`, worksheet: definition.id, quantity }] : []
+        if (!quantity) return []
+        return [{ key: `${definition.id}/${quantity.name}`, worksheet: definition.id, group: group.id, quantity }]
       }),
     }))
 }
 
-/** Every row of the page from top to bottom, as the arrow keys walk it. */
+/** Every row of the page from top to bottom. */
 export function rowsOf(catalog: Outline): readonly GridRow[] {
   return catalog.worksheets.flatMap((definition) => groupsOf(definition, catalog).flatMap((group) => group.rows))
 }

@@ -2,16 +2,22 @@ import { batch } from 'solid-js'
 import type { Book } from '../shell/book'
 import { commitEntry } from './commitEntry'
 import { focusCell } from './focusCell'
+import { foldId, isRow } from './line'
 import { move } from './move'
 import { openEditor } from './openEditor'
+import { clearRange, fillRange } from './rangeActs'
+import { sayRange } from './sayRange'
+import { selectWhole, type Whole } from './selectWhole'
+import { setFold } from './setFold'
 
 const PAGE = 12
 
 export interface GridKeys {
-  /** opens the menu of the selected scenario */
+  /** opens the menu of the selected cells */
   readonly openMenu: () => void
   /** shows the margin where it is a drawer, and goes to it */
   readonly explain: () => void
+  readonly find: () => void
 }
 
 /** Keys in the grid, whether a cell is being edited or not. */
@@ -55,52 +61,96 @@ function editKey(book: Book, event: KeyboardEvent): boolean {
 }
 
 function cellKey(book: Book, event: KeyboardEvent, keys: GridKeys): boolean {
-  const { key } = event
+  const { key, shiftKey: shift } = event
   const ctrl = event.ctrlKey || event.metaKey
-  if (event.altKey) return false
+  if (event.altKey) return shift && !ctrl && foldKey(book, key)
+  if (ctrl) return ctrlKey(book, key, shift, keys)
+  if (!isRow(book.selection.line()) && (key === 'Enter' || key === ' ')) return false
   switch (key) {
     case 'Enter':
     case 'F2':
-      if (ctrl) return false
       openEditor(book)
       return true
     case 'Delete':
     case 'Backspace':
-      clear(book)
+      clearRange(book)
       return true
+    case 'Escape':
+      if (!book.selection.range()) return false
+      book.selection.selectAt(book.selection.position())
+      focusCell(book)
+      return true
+    case ' ':
+      return shift && whole(book, 'row')
     case 'ContextMenu':
       keys.openMenu()
       return true
     case 'F10':
-      if (!event.shiftKey) return false
+      if (!shift) return false
       keys.openMenu()
       return true
     case '?':
       keys.explain()
       return true
+    case '/':
+      keys.find()
+      return true
   }
-  if (go(book, { key, ctrl, shift: event.shiftKey })) return true
-  if (ctrl || key.length !== 1 || key === ' ') return false
+  if (go(book, { key, ctrl, shift })) return true
+  if (key.length !== 1) return false
   openEditor(book, key)
+  return true
+}
+
+function ctrlKey(book: Book, key: string, shift: boolean, keys: GridKeys): boolean {
+  switch (key.toLowerCase()) {
+    case 'a':
+      return !shift && whole(book, 'worksheet')
+    case ' ':
+      return !shift && whole(book, 'scenario')
+    case 'r':
+      if (shift) return false
+      fillRange(book)
+      return true
+    case 'f':
+      if (shift) return false
+      keys.find()
+      return true
+    default:
+      return go(book, { key, ctrl: true, shift })
+  }
+}
+
+/** Up folds the group of the selected cell, then its worksheet; down opens what is folded here. */
+function foldKey(book: Book, key: string): boolean {
+  const line = book.selection.line()
+  if (!line || (key !== 'ArrowUp' && key !== 'ArrowDown')) return false
+  if (key === 'ArrowDown') {
+    if (!isRow(line)) setFold(book, line.fold, false)
+  } else setFold(book, isRow(line) ? foldId(line.worksheet, line.group) : foldId(line.worksheet), true)
+  focusCell(book)
+  return true
+}
+
+function whole(book: Book, what: Whole): boolean {
+  selectWhole(book, what)
+  sayRange(book)
   return true
 }
 
 /** @returns false when the key does not move, or when Tab leaves the grid. */
 function go(book: Book, press: { key: string; ctrl: boolean; shift: boolean }): boolean {
-  const size = { rows: book.rows().length, columns: book.scenarios().length, page: PAGE }
-  const to = move(book.selection.position(), press, size)
+  const { selection } = book
+  const isExtending = press.shift && press.key !== 'Tab'
+  const size = { rows: book.lines().length, columns: book.scenarios().length, page: PAGE }
+  const to = move(isExtending ? selection.corner() : selection.position(), press, size)
   if (to === null || to === 'out') {
     if (to === 'out') focusCell(book)
     return false
   }
-  book.selection.selectAt(to)
+  if (isExtending) selection.extendTo(to)
+  else selection.selectAt(to)
   focusCell(book)
+  if (isExtending) sayRange(book)
   return true
-}
-
-/** Falls to the next source; on an input of the baseline that is "not taken". */
-function clear(book: Book): void {
-  const cell = book.selection.cell()
-  if (!cell || !book.writable()) return
-  book.dispatch({ type: 'set_cell', scenario: cell.scenario, quantity: cell.row.quantity.name, cell: null })
 }

@@ -6,6 +6,8 @@ import type { Source } from '../../notebook/resolve'
 import type { Problem } from '../../words/problem'
 import type { Outline } from '../../worksheet/catalog'
 import type { GridRow } from '../grid/gridRow'
+import type { Line } from '../grid/line'
+import type { Arrangement } from './arrangement'
 import type { Saving } from './saving'
 import type { Selection } from './selection'
 
@@ -22,6 +24,9 @@ export interface Book {
   sample(id: string): Sample | undefined
   /** every row of the page, top to bottom */
   readonly rows: Accessor<readonly GridRow[]>
+  /** what the arrow keys walk: the rows, and one line for each part that is folded */
+  readonly lines: Accessor<readonly Line[]>
+  readonly arrangement: Arrangement
   /** undefined until the engine has answered for the first time */
   outcome(scenario: string, quantity: string): Outcome | undefined
   source(scenario: string, quantity: string): Source

@@ -1,6 +1,9 @@
-import { createSignal, type Signal } from 'solid-js'
+import { createSignal, getListener, type Signal } from 'solid-js'
 
-/** One signal a cell, made when the cell is first read: a change redraws the cells that changed and no others. */
+/**
+ * One signal a cell, made when the cell is first read where it is drawn: a change redraws the cells that changed and no
+ * others, and what nothing shows costs nothing.
+ */
 export interface Cells<T> {
   /** tracked */
   read(key: string): T | undefined
@@ -9,23 +12,29 @@ export interface Cells<T> {
 }
 
 export function createCells<T>(): Cells<T> {
-  const signals = new Map<string, Signal<T | undefined>>()
+  const values = new Map<string, T>()
+  const signals = new Map<string, Signal<undefined>>()
 
-  function signalOf(key: string): Signal<T | undefined> {
+  function track(key: string): void {
     let signal = signals.get(key)
     if (!signal) {
-      signal = createSignal<T | undefined>(undefined, { equals: false })
+      signal = createSignal<undefined>(undefined, { equals: false })
       signals.set(key, signal)
     }
-    return signal
+    signal[0]()
   }
 
   return {
-    read: (key) => signalOf(key)[0](),
+    read(key) {
+      if (getListener()) track(key)
+      return values.get(key)
+    },
     write(key, value) {
-      signalOf(key)[1](() => value)
+      values.set(key, value)
+      signals.get(key)?.[1](undefined)
     },
     clear() {
+      values.clear()
       for (const [, set] of signals.values()) set(undefined)
     },
   }

@@ -12,8 +12,10 @@ import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { sentence } from '../../words/say'
 import { rowsOf } from '../grid/gridRow'
+import { foldId, linesOf } from '../grid/line'
 import { afterDrawing } from './afterDrawing'
 import { announce } from './announce'
+import { createArrangement } from './arrangement'
 import type { Book } from './book'
 import { catalogOf } from './catalogOf'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
@@ -46,7 +48,9 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
 
-  const selection = createSelection(rows, parts.order)
+  const arrangement = createArrangement(first.id)
+  const lines = createMemo(() => linesOf(rows(), arrangement.folded()))
+  const selection = createSelection(lines, parts.order, reveal)
 
   const saver = append ? createSaver(append) : null
   const engine = createEngineClient()
@@ -58,6 +62,13 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   onCleanup(() => engine.close())
   const timer = setTimeout(prepareFormulas, FORMULAS_AFTER)
   onCleanup(() => clearTimeout(timer))
+
+  function reveal(key: string): void {
+    const row = arrangement.folded().size > 0 && rows().find((one) => one.key === key)
+    if (!row) return
+    arrangement.fold(foldId(row.worksheet), false)
+    arrangement.fold(foldId(row.worksheet, row.group), false)
+  }
 
   /** Row by row, the rows of the worksheet in use before the others. */
   function receive(changes: readonly Change[]): void {
@@ -127,6 +138,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     scenario: (id: string) => own(parts.scenarios(), id),
     sample: (id: string) => own(parts.samples(), id),
     rows,
+    lines,
+    arrangement,
     unit(quantity: string) {
       const chosen = own(parts.units(), quantity)
       return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', parts.profile())

@@ -1,7 +1,6 @@
 import { batch } from 'solid-js'
 
-/** Changes written in one go, and how long the page may be held before it is let breathe, in milliseconds. */
-const AT_ONCE = 100
+/** How long the page may be held before it is let breathe, in milliseconds. */
 const LONGEST = 16
 
 export interface Inflow<T> {
@@ -12,10 +11,12 @@ export interface Inflow<T> {
  * Writes changes in the order in which they came, a little at a time: an edit of the baseline can change thousands of
  * cells, and typing must not wait for all of them. The first slice is written at once.
  * @param yielded how a later slice is waited for; the browser may draw and hear keys before it comes
+ * @param atOnce changes that are written in one go
  */
 export function createInflow<T>(
   write: (change: T) => void,
   yielded: (next: () => void) => void = yieldToPage,
+  atOnce = 100,
 ): Inflow<T> {
   const waiting: T[] = []
   let at = 0
@@ -24,7 +25,7 @@ export function createInflow<T>(
   function slice(): void {
     const until = performance.now() + LONGEST
     do {
-      const end = Math.min(at + AT_ONCE, waiting.length)
+      const end = Math.min(at + atOnce, waiting.length)
       batch(() => {
         for (; at < end; at++) write(waiting[at] as T)
       })
@@ -49,7 +50,7 @@ export function createInflow<T>(
 }
 
 /** A message to itself: unlike a timer it is not held back by the browser. */
-function yieldToPage(next: () => void): void {
+export function yieldToPage(next: () => void): void {
   const { port1, port2 } = new MessageChannel()
   port1.onmessage = () => {
     port1.close()

@@ -1,9 +1,10 @@
 import { focusCell } from '../grid/focusCell'
+import { openOver } from '../grid/opened'
 import type { Book } from './book'
 
 const REGIONS = ['.rail a', '.toolbar button:not(:disabled)', 'grid', '#margin'] as const
 
-/** Keys that work anywhere on the page: undo, redo, and F6 from region to region. */
+/** Keys that work anywhere on the page: undo, redo, find, and F6 from region to region. */
 export function onPageKey(book: Book, event: KeyboardEvent): void {
   if (event.defaultPrevented) return
   const ctrl = event.ctrlKey || event.metaKey
@@ -12,6 +13,7 @@ export function onPageKey(book: Book, event: KeyboardEvent): void {
     const key = event.key.toLowerCase()
     if (key === 'z' && !event.shiftKey) book.undo()
     else if (key === 'y' || (key === 'z' && event.shiftKey)) book.redo()
+    else if (key === 'f' && !event.shiftKey && hasGrid()) openOver({ what: 'find' })
     else return
     event.preventDefault()
   } else if (event.key === 'F6') {
@@ -34,4 +36,8 @@ function nextRegion(book: Book, by: 1 | -1): void {
     element.focus()
     return
   }
+}
+
+function hasGrid(): boolean {
+  return document.querySelector('.worksheets') !== null
 }

@@ -1,12 +1,15 @@
 import { cases } from './cases'
 import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
+import { cellMenu } from './cell-menu'
+import { findWords } from './find'
 import { functions } from './functions'
 import { headless } from './headless'
 import { keeping } from './keeping'
 import { offline } from './offline'
 import { out } from './out'
 import { pagePlan } from './page-plan'
+import { pasteWords } from './paste'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
@@ -22,6 +25,9 @@ export const en = {
   ...cases,
   ...casesPool,
   ...casesWater,
+  ...cellMenu,
+  ...findWords,
+  ...pasteWords,
   ...pagePlan,
   ...planWords,
   ...planRules,

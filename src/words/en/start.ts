@@ -1,4 +1,5 @@
 import { cautions } from './cautions'
+import { gridWords } from './grid'
 import { notices } from './notices'
 import { noticesWorksheets } from './notices-worksheets'
 import { page } from './page'
@@ -24,6 +25,7 @@ import { units } from './units'
 
 /** What the worksheets say, there from the start; the other parts come with the pages and commands that say them. */
 export const start = {
+  ...gridWords,
   ...notices,
   ...page,
   ...problems,

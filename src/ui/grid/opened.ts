@@ -1,0 +1,19 @@
+import { type Accessor, createSignal } from 'solid-js'
+import type { PasteReport } from './pasteReport'
+
+/** What is open over the grid. */
+export type Opened =
+  | { readonly what: 'find' }
+  /** the menu of the selected cells, under the element that opened it */
+  | { readonly what: 'cells'; readonly anchor: HTMLElement }
+  /** the next press reaches from the selected cell to the one pressed */
+  | { readonly what: 'reach' }
+  | { readonly what: 'report'; readonly report: PasteReport }
+
+const [now, setNow] = createSignal<Opened | null>(null)
+
+export const opened: Accessor<Opened | null> = now
+
+export function openOver(next: Opened | null): void {
+  setNow(next)
+}

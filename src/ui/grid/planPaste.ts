@@ -1,0 +1,103 @@
+import { checkCell, type FormulaCheck } from '../../notebook/checkCell'
+import type { Edit, SetCell } from '../../notebook/edit'
+import { type Cell, cellKey, type Notebook } from '../../notebook/notebook'
+import { own } from '../../notebook/own'
+import { sameCell } from '../../notebook/sameCell'
+import { together } from '../../notebook/together'
+import { convert } from '../../units/convert'
+import { isProblem, type Problem, problem } from '../../words/problem'
+import type { Outline, OutlineQuantity } from '../../worksheet/catalog'
+import { labelOf } from '../labelOf'
+import { readEntry } from '../shell/readEntry'
+import type { Copied } from './copyBlock'
+import type { PasteReport, Refused } from './pasteReport'
+import { readChoice } from './readChoice'
+
+/** What is pasted into one cell: text from elsewhere, or a cell of this notebook. */
+export type Field = string | Copied
+
+/** Where it is pasted: rows and scenarios from the first cell on, to the last that there are. */
+export interface Target {
+  readonly notebook: Notebook
+  readonly catalog: Outline
+  readonly rows: readonly OutlineQuantity[]
+  readonly scenarios: readonly string[]
+  /** the unit that a row is shown in, and a bare number is read in */
+  readonly unit: (quantity: string) => string
+  readonly check: FormulaCheck
+}
+
+/**
+ * The fields as one edit, and what became of each. What cannot be taken keeps nothing else from being taken, and is
+ * reported with its reason; worked-out rows are left as they are.
+ */
+export function planPaste(
+  fields: readonly (readonly Field[])[],
+  target: Target,
+): { readonly edit: Edit | null; readonly report: PasteReport } {
+  const edits = new Map<string, SetCell>()
+  const refused: Refused[] = []
+  let [taken, locked, beyond] = [0, 0, 0]
+  fields.forEach((line, down) => {
+    line.forEach((field, across) => {
+      const quantity = target.rows[down]
+      const scenario = target.scenarios[across]
+      if (!quantity || scenario === undefined) {
+        beyond++
+        return
+      }
+      const cell = readField(field, quantity, scenario, target)
+      if (cell === 'locked') {
+        locked++
+        return
+      }
+      const key = cellKey(scenario, quantity.name)
+      const before = edits.get(key)
+      const fault = isProblem(cell)
+        ? cell
+        : before && !sameCell(before.cell, cell)
+          ? problem('pasted_twice')
+          : cell && checkCell(target.notebook, target.catalog, quantity.name, cell, target.check)
+      if (fault) {
+        const name = own(target.notebook.scenarios, scenario)?.name ?? ''
+        refused.push({ quantity: labelOf(quantity.name, quantity.row), scenario: name, why: { ...fault, path: [] } })
+        return
+      }
+      taken++
+      if (!isProblem(cell)) edits.set(key, { type: 'set_cell', scenario, quantity: quantity.name, cell })
+    })
+  })
+  const changing = [...edits].filter(([key, { cell }]) => !sameCell(own(target.notebook.cells, key), cell))
+  const edit = changing.length === 0 ? null : together(...changing.map(([, one]) => one))
+  return { edit, report: { taken, locked, beyond, refused } }
+}
+
+/** What the cell is to hold; null: nothing, so that the next source stands there. */
+function readField(
+  field: Field,
+  quantity: OutlineQuantity,
+  scenario: string,
+  target: Target,
+): Cell | null | 'locked' | Problem {
+  if (typeof field !== 'string') return ownCell(field, quantity, target.catalog)
+  if (quantity.formula) return 'locked'
+  const { row, name } = quantity
+  if ('input' in row && row.input === 'choice' && !field.trimStart().startsWith('='))
+    return readChoice(field, name, row.choices)
+  const edit = readEntry(field, { scenario, quantity, unit: target.unit(name), notebook: target.notebook })
+  if (isProblem(edit)) return edit
+  return edit.type === 'set_cell' ? edit.cell : null
+}
+
+/** A cell of this notebook in the place of another: a value keeps what it means, in whatever unit the other counts. */
+function ownCell(
+  { quantity: from, cell, typed }: Copied,
+  to: OutlineQuantity,
+  catalog: Outline,
+): Cell | null | 'locked' | Problem {
+  if (to.formula && !(typed && from === to.name)) return 'locked'
+  const unit = catalog.quantities.get(from)?.row.unit
+  if (from === to.name || unit === undefined || (cell?.kind !== 'value' && cell?.kind !== 'limit')) return cell
+  const canonical = convert(cell.canonical, unit, to.row.unit)
+  return isProblem(canonical) ? canonical : { ...cell, canonical }
+}

@@ -1,0 +1,21 @@
+/** The menu of the selected cells. */
+export const cellMenu = {
+  'page.cells.menu': 'What to do with the selected cells',
+  'page.cells.copy': 'Copy',
+  'page.cells.copy_named': 'Copy with names and units',
+  'page.cells.cut': 'Cut',
+  'page.cells.paste': 'Paste',
+  'page.cells.fill_right': 'Fill to the right',
+  'page.cells.clear': 'Clear what was entered',
+  'page.cells.select': 'Select',
+  'page.cells.select_row': 'The whole row',
+  'page.cells.select_scenario': 'The whole scenario in this worksheet',
+  'page.cells.select_worksheet': 'All of “{name}”',
+  'page.cells.select_to': 'Up to the cell pressed next',
+  'page.cells.fold': 'Fold',
+  'page.cells.fold_group': 'Fold this group',
+  'page.cells.fold_worksheet': 'Fold “{name}”',
+  'page.cells.unfold': 'Open what is folded here',
+  'page.cells.scenario': 'Scenario',
+  'page.cells.scenario_menu': 'What to do with “{name}” …',
+} as const
