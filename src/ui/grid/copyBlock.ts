@@ -1,12 +1,14 @@
-import { hasValue, type Outcome } from '../../engine/outcome'
+import { hasValue } from '../../engine/outcome'
 import type { Cell } from '../../notebook/notebook'
 import { convert } from '../../units/convert'
 import { say } from '../../words/say'
+import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
 import type { Book } from '../shell/book'
 import type { Block } from '../shell/selection'
 import { unitWords } from '../unitWords'
 import { wordOf } from './cellView'
+import { limitText } from './limitText'
 
 /** A cell as the notebook itself takes it back: what stands in it, formulas, units and "not taken" included. */
 export interface Copied {
@@ -27,9 +29,7 @@ export interface CopiedBlock {
 
 /** The cells of a block for the clipboard; `named` puts the scenarios' names over them, quantities and units beside. */
 export function copyBlock(book: Book, { rows, scenarios }: Block, named: boolean): CopiedBlock {
-  const values = rows.map(({ quantity }) =>
-    scenarios.map((scenario) => fieldOf(book, quantity.name, book.outcome(scenario, quantity.name))),
-  )
+  const values = rows.map(({ quantity }) => scenarios.map((scenario) => fieldOf(book, scenario, quantity)))
   const names = scenarios.map((scenario) => harmless(book.scenario(scenario)?.name ?? ''))
   const table = named
     ? [
@@ -49,11 +49,12 @@ export function copyBlock(book: Book, { rows, scenarios }: Block, named: boolean
 }
 
 /** A number as other spreadsheets read it, in the unit that is shown; empty where there is no value. */
-function fieldOf(book: Book, quantity: string, outcome: Outcome | undefined): string {
-  if (!hasValue(outcome)) return ''
-  return typeof outcome.value === 'number'
-    ? shownNumber(book, quantity, outcome.value)
-    : harmless(wordOf(quantity, outcome.value))
+function fieldOf(book: Book, scenario: string, { name, row }: OutlineQuantity): string {
+  const outcome = book.outcome(scenario, name)
+  const { cell } = book.source(scenario, name)
+  if (!hasValue(outcome)) return cell?.kind === 'limit' ? limitText(cell, row, book.unit(name)) : ''
+  if (typeof outcome.value === 'number') return shownNumber(book, name, outcome.value)
+  return harmless(wordOf(name, outcome.value))
 }
 
 /** As many digits as tell something: a third is not a measure of the machine. */
