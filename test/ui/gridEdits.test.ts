@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { pastedTable } from '../../src/intake/pastedTable'
 import { apply } from '../../src/notebook/apply'
 import { checkFormula } from '../../src/notebook/checkFormula'
 import { clearCells } from '../../src/notebook/clearCells'
@@ -11,7 +12,8 @@ import { createHistory, remember, undo } from '../../src/notebook/history'
 import { type Cell, cellKey, type Notebook } from '../../src/notebook/notebook'
 import { inOrder } from '../../src/notebook/order'
 import { resolve } from '../../src/notebook/resolve'
-import type { Copied } from '../../src/ui/grid/copyBlock'
+import { together } from '../../src/notebook/together'
+import { type Copied, quoted } from '../../src/ui/grid/copyBlock'
 import { type Field, planPaste } from '../../src/ui/grid/planPaste'
 import { spread } from '../../src/ui/grid/spread'
 import { prepareFormulas } from '../../src/ui/shell/formulas'
@@ -30,6 +32,24 @@ function emptyNotebook(): Notebook {
   let notebook = newNotebook('Invented', 'As tested', 'metric')
   for (let i = 1; i < COLUMNS; i++) notebook = applied(notebook, addScenario(notebook, `What if ${i}`))
   return notebook
+}
+
+/** With something in the baseline for the others to follow, and something of another's own. */
+function notebookWithEntries(): Notebook {
+  const notebook = emptyNotebook()
+  const [first, second] = inOrder(notebook)
+  const put = (scenario: string | undefined, quantity: string, cell: Cell) =>
+    ({ type: 'set_cell', scenario: scenario ?? '', quantity, cell }) as const
+  const ph = { kind: 'value', entered: '7.6', unit: 'pH', canonical: 7.6 } as const
+  return applied(
+    notebook,
+    together(
+      put(first?.id, 'ph', ph),
+      put(first?.id, 'shell', { kind: 'choice', id: 'plaster' }),
+      put(second?.id, 'ph', { kind: 'formula', text: 'baseline.ph' }),
+      put(second?.id, 'lsi', { kind: 'value', entered: '0.1', unit: '1', canonical: 0.1 }),
+    ),
+  )
 }
 
 function applied(notebook: Notebook, edit: Edit): Notebook {
@@ -188,8 +208,8 @@ const step: fc.Arbitrary<Step> = fc.oneof(
 
 test('clear, fill, cut, paste, copy and undo do what they do to a plain table', () => {
   fc.assert(
-    fc.property(fc.array(step, { maxLength: 14 }), (steps) => {
-      let notebook = emptyNotebook()
+    fc.property(fc.array(step, { minLength: 3, maxLength: 20, size: 'max' }), (steps) => {
+      let notebook = notebookWithEntries()
       let history = createHistory()
       let model = asModel(notebook)
       const past: Model[] = []
@@ -339,4 +359,26 @@ test('a block is repeated only where it fits a whole number of times', () => {
   ])
   expect(spread(block, { rows: 3, columns: 4 })).toEqual(block)
   expect(spread([[1], [2, 3]], { rows: 4, columns: 4 })).toEqual([[1], [2, 3]])
+})
+
+test('fields come back as they were put on the clipboard, with tabs, quotes and line ends in them', () => {
+  // Quoting as RFC 4180 has it, with a tab for the comma: what spreadsheets put on the clipboard.
+  expect(pastedTable('a\tb\r\n"c\t1"\t"say ""x"""\r\n')).toEqual([
+    ['a', 'b'],
+    ['c\t1', 'say "x"'],
+  ])
+  expect(pastedTable('5\'6"\t2')).toEqual([['5\'6"', '2']])
+  expect(pastedTable('"6 in\t2\n1\t3')).toEqual([
+    ['"6 in', '2'],
+    ['1', '3'],
+  ])
+  expect(pastedTable('7.4')).toEqual([['7.4']])
+  const field = fc.string({ unit: fc.constantFrom('a', '7', '.', '\t', '\n', '"', ' ', "'") })
+  fc.assert(
+    fc.property(fc.array(fc.array(field, { minLength: 2, maxLength: 2 }), { minLength: 1, maxLength: 5 }), (table) => {
+      const text = table.map((line) => line.map(quoted).join('\t')).join('\n')
+      expect(pastedTable(`${text}\n`)).toEqual(table)
+    }),
+    { seed: 5 },
+  )
 })

@@ -81,7 +81,8 @@ function harmless(text: string): string {
   return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
 }
 
-function quoted(field: string): string {
+/** A field of tab-separated text, as RFC 4180 quotes those of comma-separated text. */
+export function quoted(field: string): string {
   return /[\t\n\r"]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field
 }
 

@@ -1,4 +1,4 @@
-import Papa from 'papaparse'
+import { pastedTable } from '../../intake/pastedTable'
 import { LIMITS } from '../../notebook/limits'
 import { pasteWords } from '../../words/en/paste'
 import { addWords, say, sentence } from '../../words/say'
@@ -37,7 +37,7 @@ export async function paste(
   }
   const range = selection.range() ?? rangeOf(selection.position(), selection.position())
   const block = selection.block()
-  const fields: readonly (readonly Field[])[] = spread<Field>(ours ?? readTable(text), {
+  const fields: readonly (readonly Field[])[] = spread<Field>(ours ?? pastedTable(text), {
     rows: block.rows.length,
     columns: block.scenarios.length,
   })
@@ -74,11 +74,4 @@ export async function paste(
 
 function isFormula(field: Field): boolean {
   return typeof field === 'string' ? field.trimStart().startsWith('=') : field.cell?.kind === 'formula'
-}
-
-/** Tab-separated lines; where quotes do not come in pairs, they are text. */
-function readTable(text: string): string[][] {
-  const lines = text.replace(/\r\n?/g, '\n').replace(/\n$/, '')
-  const { data, errors } = Papa.parse<string[]>(lines, { delimiter: '\t', newline: '\n' })
-  return errors.some(({ type }) => type === 'Quotes') ? lines.split('\n').map((line) => line.split('\t')) : data
 }
