@@ -1,5 +1,6 @@
 import type { Notebook } from '../notebook/notebook'
 import type { GivenStep, PlanRecord } from '../notebook/record'
+import type { ErrorOf } from './errorOf'
 import { instant, isAfter } from './instant'
 import type { Interval } from './interval'
 import { type Measured, measuredOf } from './measured'
@@ -32,11 +33,10 @@ export interface Outcome {
  * What became of each plan: the first dated test of the pool after it, before the next plan, beside what was foretold. Where only the
  * first steps were marked as made, the water foretold after those counts; where a later one was made and an earlier one
  * not, no water was foretold, and nothing is compared.
- * @param errors half width of each quantity's test, canonical
  */
 export function foretold(
   notebook: Pick<Notebook, 'plans' | 'samples' | 'additions'>,
-  errors: ReadonlyMap<string, number>,
+  errorOf: ErrorOf,
 ): readonly Outcome[] {
   const plans = Object.values(notebook.plans)
     .filter(({ sample }) => sample !== null)
@@ -52,7 +52,7 @@ export function foretold(
     const done = doneOf(plan, notebook)
     if (done === null) return []
     const water = done === 'all' || done === 'unknown' ? plan.end : waterAfter(plan.steps, done)
-    const comparisons = COMPARED.flatMap((quantity) => compare(plan, measured, water, quantity, errors.get(quantity)))
+    const comparisons = COMPARED.flatMap((quantity) => compare(plan, measured, water, quantity, errorOf))
     return comparisons.length === 0 ? [] : [{ plan, measured, done, comparisons }]
   })
 }
@@ -80,18 +80,20 @@ function compare(
   measured: Measured,
   water: PlanRecord['end'],
   quantity: Comparison['quantity'],
-  error: number | undefined,
+  errorOf: ErrorOf,
 ): readonly Comparison[] {
   const before = plan.water[quantity]
   const predicted = water[quantity]
   const found = measured.figures.get(quantity)
-  if (typeof before !== 'number' || typeof predicted !== 'number' || found === undefined || error === undefined)
-    return []
+  if (typeof before !== 'number' || typeof predicted !== 'number' || found === undefined) return []
+  const error = errorOf(quantity, before)
+  const again = errorOf(quantity, found, measured.methods.get(quantity))
+  if (error === undefined || again === undefined) return []
   const change = predicted - before
   const [most, least] = spread(plan.water)
   const ends = [before + change * most, before + change * least].sort((a, b) => a - b)
   // once for the reading that the plan rests on, once for the one that it is held against
-  const expected = { low: (ends[0] ?? predicted) - 2 * error, high: (ends[1] ?? predicted) + 2 * error }
+  const expected = { low: (ends[0] ?? predicted) - error - again, high: (ends[1] ?? predicted) + error + again }
   const side = found < expected.low ? 'less' : found > expected.high ? 'more' : 'as_foretold'
   return [
     { quantity, before, foretold: predicted, measured: found, expected, side, meant: Math.abs(change) > error / 2 },

@@ -7,6 +7,8 @@ export interface Measured {
   readonly name: string
   readonly date: string
   readonly figures: ReadonlyMap<string, number>
+  /** the tests that took them, where the sample names them */
+  readonly methods: ReadonlyMap<string, string>
 }
 
 const known = new WeakMap<Notebook['samples'], readonly Measured[]>()
@@ -17,16 +19,19 @@ export function measuredOf({ samples }: Pick<Notebook, 'samples'>): readonly Mea
   if (before !== undefined) return before
   const all = Object.values(samples)
     .filter(({ elsewhere, date }) => !elsewhere && date !== '')
-    .map((sample) => ({ id: sample.id, name: sample.name, date: sample.date, figures: figuresOf(sample) }))
+    .map((sample) => ({ id: sample.id, name: sample.name, date: sample.date, ...figuresOf(sample) }))
     .sort((a, b) => instant(a.date) - instant(b.date))
   known.set(samples, all)
   return all
 }
 
-function figuresOf({ readings }: Sample): ReadonlyMap<string, number> {
-  return new Map(
-    Object.entries(readings).flatMap(([quantity, reading]) =>
-      reading.kind === 'value' ? [[quantity, reading.canonical] as const] : [],
-    ),
-  )
+function figuresOf({ readings }: Sample): Pick<Measured, 'figures' | 'methods'> {
+  const figures = new Map<string, number>()
+  const methods = new Map<string, string>()
+  for (const [quantity, reading] of Object.entries(readings)) {
+    if (reading.kind !== 'value') continue
+    figures.set(quantity, reading.canonical)
+    if (reading.method !== undefined) methods.set(quantity, reading.method)
+  }
+  return { figures, methods }
 }

@@ -1,4 +1,5 @@
 import type { Notebook } from '../notebook/notebook'
+import type { ErrorOf } from './errorOf'
 import { type Interval, intersection } from './interval'
 import { type Measured, measuredOf } from './measured'
 
@@ -7,6 +8,8 @@ export interface DisplayPair {
   readonly sample: Measured
   readonly display: number
   readonly test: number
+  /** half width of the test */
+  readonly error: number
 }
 
 /** What to add to a cell's salt display, mg/L, by all samples that have both readings. */
@@ -23,18 +26,19 @@ const SALT_PER_CHLORIDE = 58.443 / 35.453
 
 /**
  * Each pair allows corrections within the test's error; the display is taken to be off by the same in all of them.
- * @param error half width of the salt test, mg/L
  */
-export function saltDisplay(notebook: Pick<Notebook, 'samples'>, error: number): DisplaySays {
+export function saltDisplay(notebook: Pick<Notebook, 'samples'>, errorOf: ErrorOf): DisplaySays {
   const pairs = measuredOf(notebook).flatMap((sample): readonly DisplayPair[] => {
     const display = sample.figures.get('cell_salt_reading')
     const chloride = sample.figures.get('chloride')
     const test = sample.figures.get('salt') ?? (chloride === undefined ? undefined : chloride * SALT_PER_CHLORIDE)
-    return display === undefined || test === undefined ? [] : [{ sample, display, test }]
+    if (display === undefined || test === undefined) return []
+    const error = errorOf('salt', test, sample.methods.get('salt'))
+    return error === undefined ? [] : [{ sample, display, test, error }]
   })
   if (pairs.length === 0) return { kind: 'none' }
   let all: Interval | null = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY }
-  for (const { display, test } of pairs) {
+  for (const { display, test, error } of pairs) {
     all = all && intersection(all, { low: test - display - error, high: test - display + error })
   }
   if (all === null) return { kind: 'wanders', pairs }

@@ -4,6 +4,7 @@ import { PRODUCT_IDS, type ProductId, STRENGTH_BASES } from '../chemistry/produc
 import { volumeFromRise } from '../chemistry/volumeFromRise'
 import type { Notebook } from '../notebook/notebook'
 import type { Addition } from '../notebook/record'
+import type { ErrorOf } from './errorOf'
 import { instant, isAfter } from './instant'
 import type { Interval } from './interval'
 import { type Measured, measuredOf } from './measured'
@@ -35,19 +36,17 @@ const PURE: ReadonlySet<string> = new Set([
  * Every pair of tests, one after the other, between which something was added that shows in a reading by its mass alone. A
  * pair is left out where water was renewed in between, where an addition cannot be counted (no strength, an unknown product
  * counts as nothing), where the dates do not tell whether it came before the second test, and where more than 14 days passed.
- * @param errors half width of each quantity's test, canonical
  */
 export function volumeEvidence(
   notebook: Pick<Notebook, 'samples' | 'additions'>,
-  errors: ReadonlyMap<string, number>,
+  errorOf: ErrorOf,
 ): readonly VolumeEvidence[] {
   const additions = Object.values(notebook.additions).filter(({ date }) => date !== '')
   return RISES_BY_MASS.flatMap((quantity) => {
-    const error = errors.get(quantity)
     const tests = measuredOf(notebook).filter(({ figures }) => figures.has(quantity))
     return tests.flatMap((after, i) => {
       const before = tests[i - 1]
-      return before === undefined || error === undefined ? [] : evidence(quantity, before, after, additions, error)
+      return before === undefined ? [] : evidence(quantity, before, after, additions, errorOf)
     })
   })
 }
@@ -57,7 +56,7 @@ function evidence(
   before: Measured,
   after: Measured,
   all: readonly Addition[],
-  error: number,
+  errorOf: ErrorOf,
 ): readonly VolumeEvidence[] {
   const days = (instant(after.date) - instant(before.date)) / 86_400_000
   if (!(days > 0 && days <= LONGEST_DAYS)) return []
@@ -74,8 +73,12 @@ function evidence(
     most += mass[1]
   }
   if (!(least > 0)) return []
-  const reading = (of: Measured) => of.figures.get(quantity) ?? Number.NaN
-  const volume = volumeFromRise(quantity, [least, most], reading(before), reading(after), error)
+  const [first, second] = [before, after].map(({ figures, methods }) => {
+    const value = figures.get(quantity) ?? Number.NaN
+    return { value, error: errorOf(quantity, value, methods.get(quantity)) }
+  })
+  if (first?.error === undefined || second?.error === undefined) return []
+  const volume = volumeFromRise(quantity, [least, most], first.value, second.value, first.error + second.error)
   if (isFailure(volume)) return []
   return [{ quantity, before, after, additions: between, low: volume[0], high: volume[1] }]
 }

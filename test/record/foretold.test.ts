@@ -10,6 +10,7 @@ const ERRORS = new Map([
   ['ph', 0.1],
   ['salt', 200],
 ])
+const errorOf = (quantity: string) => ERRORS.get(quantity)
 const sample = (id: string, date: string, figures: Readonly<Record<string, number>>): Sample => ({
   id,
   name: id,
@@ -63,7 +64,7 @@ const compared = (after: Readonly<Record<string, number>>, additions: readonly A
       samples: { a: sample('a', '2026-05-01', { ph: 7.8, salt: 2000 }), b: sample('b', '2026-05-04', after) },
       additions: Object.fromEntries(additions.map((one) => [one.id, one])),
     },
-    ERRORS,
+    errorOf,
   )[0]
 
 describe('what became of a plan', () => {
@@ -92,7 +93,7 @@ describe('what became of a plan', () => {
     expect(
       foretold(
         { plans: { plan: supposed }, samples: { b: sample('b', '2026-05-04', { ph: 7 }) }, additions: {} },
-        ERRORS,
+        errorOf,
       ),
     ).toEqual([])
   })

@@ -21,7 +21,7 @@ const says = (...pairs: readonly (readonly [display: number, test: number])[]) =
         pairs.map(([display, salt], i) => [`s${i + 1}`, sample(i + 1, { cell_salt_reading: display, salt })]),
       ),
     },
-    200,
+    () => 200,
   )
 
 describe('a cell’s salt display', () => {
@@ -34,9 +34,9 @@ describe('a cell’s salt display', () => {
   test('within the test’s error is right', () => expect(says([3000, 3150]).kind).toBe('right'))
   test('that no one correction suits wanders', () => expect(says([3000, 3600], [3600, 3000]).kind).toBe('wanders'))
   test('without a second reading says nothing', () =>
-    expect(saltDisplay({ samples: { s1: sample(1, { cell_salt_reading: 3000 }) } }, 200).kind).toBe('none'))
+    expect(saltDisplay({ samples: { s1: sample(1, { cell_salt_reading: 3000 }) } }, () => 200).kind).toBe('none'))
   test('is held against chloride too: 2000 mg/L are 3297 mg/L of salt (58.443 / 35.453, by hand)', () => {
-    const found = saltDisplay({ samples: { s1: sample(1, { cell_salt_reading: 2500, chloride: 2000 }) } }, 200)
+    const found = saltDisplay({ samples: { s1: sample(1, { cell_salt_reading: 2500, chloride: 2000 }) } }, () => 200)
     expect(found).toMatchObject({ kind: 'off', by: { value: expect.closeTo(797, 0) } })
   })
 })

@@ -12,6 +12,7 @@ const ERRORS = new Map([
   ['borate', 10],
 ])
 
+const errorOf = (quantity: string) => ERRORS.get(quantity)
 const value = (canonical: number): Reading => ({ kind: 'value', entered: String(canonical), unit: 'mg/L', canonical })
 const tested = (id: string, date: string, figures: Readonly<Record<string, number>>): Sample => ({
   id,
@@ -37,7 +38,7 @@ const record = (
   additions: Object.fromEntries(additions.map((one) => [one.id, one])),
 })
 const evidence = (samples: readonly Sample[], additions: readonly Addition[]) =>
-  volumeEvidence(record(samples, additions), ERRORS).map(({ quantity, low, high }) => [quantity, low, high])
+  volumeEvidence(record(samples, additions), errorOf).map(({ quantity, low, high }) => [quantity, low, high])
 
 describe('what retests say of the volume', () => {
   const before = tested('a', '2026-05-01', { salt: 2000, calcium_hardness: 150 })
@@ -95,7 +96,7 @@ describe('narrowing', () => {
         [tested('a', '2026-05-01', { salt: 2000 }), tested('b', '2026-05-03', { salt: 3000 })],
         [added('x', '2026-05-02', 'salt', 50)],
       ),
-      ERRORS,
+      errorOf,
     )
     if (found === undefined) throw new Error('no evidence')
     return { ...found, low, high }
@@ -161,7 +162,7 @@ describe('narrowing', () => {
           read(errors)
         }
         const known = { low: truth * (1 - 0.1 - 0.09 * off), high: truth * (1 + 0.1 - 0.09 * off) }
-        const all = volumeEvidence(record(samples, additions), ERRORS)
+        const all = volumeEvidence(record(samples, additions), errorOf)
         let width = known.high - known.low
         for (let count = 0; count <= all.length; count++) {
           const found = narrowVolume(known, all.slice(0, count))
