@@ -6,7 +6,7 @@ export interface Finder {
   find(query: string): Int32Array
 }
 
-/** A shorter word has too many others one letter off. */
+/** A shorter word has too many others one letter off, and so has a number. */
 const SHORTEST_MISSPELT = 4
 /** An exact answer this long needs no misspelt ones behind it. */
 const ENOUGH = 20
@@ -45,7 +45,7 @@ export function createFinder(entries: readonly { readonly name: string; readonly
 
   function misspelt(word: string): Uint8Array {
     const ranks = new Uint8Array(entries.length)
-    if (word.length < SHORTEST_MISSPELT) return ranks
+    if (word.length < SHORTEST_MISSPELT || /\d/.test(word)) return ranks
     vocabulary ??= wordsOf(entries)
     for (const [known, rows] of vocabulary) {
       if (oneOff(word, known)) for (const row of rows) ranks[row] = 1

@@ -17,3 +17,20 @@ export function keepPreference(name: string, value: string): void {
     // The choice holds until the page is closed.
   }
 }
+
+/**
+ * Takes out every small thing that this browser keeps about a notebook: what has its id in its name or value, and drafts in which
+ * one of the names stands.
+ */
+export function forgetPreferences(notebook: string, names: readonly string[]): void {
+  try {
+    for (const key of Object.keys(localStorage)) {
+      if (!key.startsWith('basinbook.')) continue
+      const value = localStorage.getItem(key) ?? ''
+      const isDraft = key.includes('draft') && names.some((name) => name !== '' && value.includes(name))
+      if (isDraft || key.includes(notebook) || value.includes(notebook)) localStorage.removeItem(key)
+    }
+  } catch {
+    // Where the browser keeps nothing there is nothing to take out.
+  }
+}

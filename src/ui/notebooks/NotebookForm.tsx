@@ -8,7 +8,7 @@ import { Problems } from './Problems'
 export function NotebookForm() {
   const book = useBook()
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
-  function change(set: { name?: string; note?: string }): void {
+  function change(set: { name?: string; place?: string; note?: string }): void {
     const trouble = book.dispatch({ type: 'change_notebook', set })
     setProblems(trouble ? [trouble] : [])
   }
@@ -24,6 +24,17 @@ export function NotebookForm() {
             value={book.notebook().name}
             disabled={!book.writable()}
             onChange={(event) => change({ name: event.currentTarget.value.trim() })}
+          />
+        </label>
+        <label>
+          {say('forget.place')}
+          <input
+            class="field"
+            maxlength={200}
+            autocomplete="off"
+            value={book.notebook().place}
+            disabled={!book.writable()}
+            onChange={(event) => change({ place: event.currentTarget.value.trim() })}
           />
         </label>
         <label>

@@ -1,17 +1,24 @@
-import { createResource, createSignal, For, Show } from 'solid-js'
+import { createMemo, createResource, createSignal, Show } from 'solid-js'
+import { createFinder } from '../../storage/finder'
 import type { Entry } from '../../storage/records'
+import { forgetWords } from '../../words/en/forget'
 import { isProblem, type Problem } from '../../words/problem'
-import { say, sentence } from '../../words/say'
+import { addWords, say, sentence } from '../../words/say'
+import { setLabFile } from '../lab/labFile'
+import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { useDesk } from '../shell/desk'
 import { goTo } from '../shell/place'
-import { DeleteDialog } from './DeleteDialog'
 import { FileButton } from './FileButton'
+import { ForgetDialog } from './ForgetDialog'
 import { NotebookForm } from './NotebookForm'
+import { NotebookList } from './NotebookList'
 import { OwnWorksheets } from './OwnWorksheets'
 import { Problems } from './Problems'
 import { readNotebookFile } from './readNotebookFile'
 import { saveToFile } from './saveToFile'
+
+addWords(forgetWords)
 
 /** The notebooks that this browser keeps: new, open, copy, delete, to a file and from one. */
 export function NotebooksPage() {
@@ -27,7 +34,12 @@ export function NotebooksPage() {
     const now = kept()
     return now === undefined || isProblem(now) ? [] : now
   }
-  const found = () => list().filter(({ name }) => name.toLowerCase().includes(wanted().trim().toLowerCase()))
+  const finder = createMemo(() => createFinder(list()))
+  const found = createMemo(() => {
+    const all = list()
+    if (wanted().trim() === '') return all
+    return Array.from(finder().find(wanted())).flatMap((at) => all[at] ?? [])
+  })
   const isOpen = (id: string) => book.notebook().id === id
 
   /** Shows what went wrong, or goes on. */
@@ -42,6 +54,15 @@ export function NotebooksPage() {
     setFromFile(Array.isArray(read))
     if (Array.isArray(read)) setProblems(read)
     else settle(await desk.add(read), () => goTo({ page: 'worksheets' }))
+  }
+
+  async function openEntry({ id }: Entry): Promise<void> {
+    if (!isOpen(id)) await desk.open(id)
+    goTo({ page: 'worksheets' })
+  }
+
+  async function copyEntry({ id, name }: Entry): Promise<void> {
+    settle(await desk.copy(id, say('page.notebooks.copy_of', { name })), () => void refetch())
   }
 
   return (
@@ -67,9 +88,16 @@ export function NotebooksPage() {
       <Problems problems={problems()} intro={fromFile() ? say('page.notebooks.refused') : undefined} />
 
       <Show when={list().length > 7}>
-        <form role="search" onSubmit={(event) => event.preventDefault()}>
+        <form
+          role="search"
+          onSubmit={(event) => {
+            event.preventDefault()
+            const [first] = found()
+            if (wanted().trim() !== '' && first) void openEntry(first)
+          }}
+        >
           <label>
-            {say('page.notebooks.find')}
+            {say('forget.find')}
             <input
               type="search"
               class="field"
@@ -77,68 +105,36 @@ export function NotebooksPage() {
               onInput={(event) => setWanted(event.currentTarget.value)}
             />
           </label>
+          <span class="quiet" role="status">
+            {say('forget.found', { count: found().length, all: list().length })}
+          </span>
         </form>
       </Show>
       <Show when={isProblem(kept()) && (kept() as Problem)}>
         {(trouble) => <p class="warm">{sentence(trouble())}</p>}
       </Show>
-      <ul class="lines">
-        <For
-          each={found()}
-          fallback={<li class="quiet">{say(wanted() ? 'page.notebooks.none_found' : 'page.notebooks.none')}</li>}
-        >
-          {(entry) => (
-            <li>
-              <span class="name">{entry.name}</span>
-              <span class="when">
-                {isOpen(entry.id)
-                  ? say('page.notebooks.is_open')
-                  : say('page.notebooks.changed', { when: new Date(entry.changed).toLocaleString() })}
-              </span>
-              <button
-                type="button"
-                class="act"
-                aria-label={`${say('page.notebooks.open')} ${entry.name}`}
-                onClick={async () => {
-                  if (!isOpen(entry.id)) await desk.open(entry.id)
-                  goTo({ page: 'worksheets' })
-                }}
-              >
-                {say('page.notebooks.open')}
-              </button>
-              <button
-                type="button"
-                class="act"
-                aria-label={`${say('page.notebooks.copy')} ${entry.name}`}
-                onClick={async () =>
-                  settle(
-                    await desk.copy(entry.id, say('page.notebooks.copy_of', { name: entry.name })),
-                    () => void refetch(),
-                  )
-                }
-              >
-                {say('page.notebooks.copy')}
-              </button>
-              <button
-                type="button"
-                class="act"
-                aria-label={`${say('page.notebooks.delete')} ${entry.name}`}
-                onClick={() => setLeaving(entry)}
-              >
-                {say('page.notebooks.delete')}
-              </button>
-            </li>
-          )}
-        </For>
-      </ul>
+      <NotebookList
+        entries={found()}
+        none={say(wanted() ? 'forget.none_found' : 'page.notebooks.none')}
+        acts={{
+          isOpen,
+          open: (entry) => void openEntry(entry),
+          copy: (entry) => void copyEntry(entry),
+          remove: setLeaving,
+        }}
+      />
       <Show when={leaving()} keyed>
         {(entry) => (
-          <DeleteDialog
-            name={entry.name}
+          <ForgetDialog
+            entry={entry}
             onClose={() => setLeaving(null)}
-            onDelete={async () => {
+            onDelete={async (forgetting) => {
               setLeaving(null)
-              settle(await desk.remove(entry.id), () => void refetch())
+              settle(await desk.forget(entry, forgetting), () => {
+                setLabFile(null)
+                announce(say('forget.done', { name: entry.name }))
+                void refetch()
+              })
             }}
           />
         )}

@@ -1,8 +1,9 @@
 import { type Accessor, createContext, createSignal, useContext } from 'solid-js'
 import { copyNotebook, newNotebook } from '../../notebook/create'
 import type { Notebook } from '../../notebook/notebook'
+import { type Forgetting, forget } from '../../storage/forget'
 import { type Claim, claim } from '../../storage/lock'
-import { keepPreference, preference } from '../../storage/preference'
+import { forgetPreferences, keepPreference, preference } from '../../storage/preference'
 import { askToKeep } from '../../storage/promise'
 import type { Entry } from '../../storage/records'
 import type { Readable } from '../../storage/replay'
@@ -12,6 +13,7 @@ import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { hasOwnParts, prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
 import type { Append } from './createBook'
+import { onForgotten, tellForgotten } from './tabs'
 
 /** A notebook as it was opened. */
 export interface Opened {
@@ -42,7 +44,10 @@ export interface Desk {
   add(notebook: Notebook): Promise<Problem | null>
   start(name: string): Promise<Problem | null>
   copy(id: string, name: string): Promise<Problem | null>
-  remove(id: string): Promise<Problem | null>
+  /** a notebook as it is kept, without opening it */
+  peek(id: string): Promise<Notebook | Problem>
+  /** deletes a notebook with all that this browser keeps of it, in this tab and in others */
+  forget(entry: Entry, forgetting: Forgetting): Promise<Problem | null>
   raw(id: string): Promise<string | Problem>
   /** what a notebook was before, the latest first */
   states(id: string): Promise<readonly StateEntry[] | Problem>
@@ -154,6 +159,14 @@ export function createDesk(): Desk {
     if (why) setTrouble({ why, id: null })
   }
 
+  /** Another tab has deleted the notebook that is open here: what it holds to undo and to redo goes too. */
+  async function letGo(id: string): Promise<void> {
+    if (opened()?.notebook.id !== id) return
+    await leave()
+    setOpened(null)
+    await begin()
+  }
+
   async function within<T>(work: (open: Store) => Promise<T | Problem>): Promise<T | Problem> {
     const open = await store
     return isProblem(open) ? open : work(open)
@@ -161,6 +174,7 @@ export function createDesk(): Desk {
 
   const orNull = (answer: unknown): Problem | null => (isProblem(answer) ? answer : null)
 
+  onForgotten((id) => void letGo(id))
   void begin()
   return {
     opened,
@@ -185,13 +199,18 @@ export function createDesk(): Desk {
       return add(newNotebook(name || say('page.notebooks.unnamed'), say('page.notebooks.baseline_name'), profile))
     },
     copy: async (id, name) => orNull(await within((open) => open.copy(id, name))),
-    async remove(id) {
+    peek: (id) => within((open) => open.load(id)),
+    async forget({ id, name, place }, forgetting) {
       const isOpen = opened()?.notebook.id === id
       if (isOpen) {
         await leave()
         setOpened(null)
       }
-      const why = orNull(await within((open) => open.remove(id)))
+      const why = orNull(await forget(id, forgetting)) ?? orNull(await within((open) => open.remove(id)))
+      if (!why) {
+        forgetPreferences(id, [name, place])
+        tellForgotten(id)
+      }
       if (isOpen) await begin()
       return why
     },

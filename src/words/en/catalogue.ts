@@ -3,6 +3,7 @@ import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
 import { cellMenu } from './cell-menu'
 import { findWords } from './find'
+import { forgetWords } from './forget'
 import { functions } from './functions'
 import { headless } from './headless'
 import { keeping } from './keeping'
@@ -37,4 +38,5 @@ export const en = {
   ...functions,
   ...headless,
   ...out,
+  ...forgetWords,
 } as const
