@@ -69,7 +69,7 @@ describe('deleting a notebook for good', () => {
     await page.locator('.account').waitFor()
     await page.getByRole('button', { name: 'Keep in this browser' }).click()
     await page.locator('.facts').getByText('Kept in this browser.').waitFor()
-    await page.getByRole('checkbox', { name: `Choose row 2, ${NAME}` }).check()
+    await page.locator('table.samples tbody input[type=checkbox]').first().check()
     await page.getByRole('button', { name: /^Take one sample in/ }).click()
     await ready(page)
     await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
