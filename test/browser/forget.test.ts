@@ -64,7 +64,9 @@ describe('deleting a notebook for good', () => {
     await page.locator('input[type=file]').setInputFiles({
       name: 'week.csv',
       mimeType: 'text/csv',
-      buffer: Buffer.from(`Sample,Place,pH\n${NAME},${PLACE},7.4\nElse,Other Street,7.6\n`),
+      buffer: Buffer.from(
+        `Sample,Place,pH\n${NAME},"${PLACE}",7.4\nElse,Other Street,7.6\nBroken,"${PLACE}",seventy\n`,
+      ),
     })
     await page.locator('.account').waitFor()
     await page.getByRole('button', { name: 'Keep in this browser' }).click()
@@ -88,7 +90,7 @@ describe('deleting a notebook for good', () => {
 
     await page.getByRole('button', { name: `Delete ${NAME}` }).click()
     const dialog = page.getByRole('dialog')
-    await dialog.getByText('The lab file week.csv has one row of this pool.').waitFor()
+    await dialog.getByText('The lab file week.csv has one row of this pool').waitFor()
     await eventually(() => dialog.locator('.files').textContent()).toMatch(
       /Quillfeather Basin\.basinbook\.json, saved .*SHA-256 [0-9a-f]{12}…/,
     )

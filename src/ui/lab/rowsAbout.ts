@@ -4,11 +4,7 @@ import { folded } from '../../storage/folded'
 
 /** Rows of a lab file, as a spreadsheet shows them, in which one of the names stands: as the sample's name or in a note. */
 export function rowsAbout(columns: ImportedColumns, names: readonly string[]): readonly number[] {
-  const wanted = names.map(folded).filter((name) => name !== '')
-  const about = (texts: Texts, i: number) => {
-    const text = folded(textAt(texts, i))
-    return text !== '' && wanted.some((name) => text.includes(name))
-  }
+  const about = (texts: Texts, i: number) => isAbout(textAt(texts, i), names)
   const all = [columns.names, ...columns.notes.map(({ texts }) => texts)]
   const found: number[] = []
   for (let i = 0; i < columns.count; i++) {
@@ -16,4 +12,11 @@ export function rowsAbout(columns: ImportedColumns, names: readonly string[]): r
     if (row !== undefined && all.some((texts) => about(texts, i))) found.push(row)
   }
   return found
+}
+
+/** Whether one of the names stands in a text, whatever its case and accents. */
+export function isAbout(text: string, names: readonly string[]): boolean {
+  if (text === '') return false
+  const small = folded(text)
+  return names.map(folded).some((name) => name !== '' && small.includes(name))
 }

@@ -3,14 +3,14 @@ import type { StoredExport } from '../../storage/records'
 import { isProblem } from '../../words/problem'
 import type { ImportBody, ImportHead } from '../lab/labImport'
 import { withLabStore } from '../lab/labStore'
-import { rowsAbout } from '../lab/rowsAbout'
+import { isAbout, rowsAbout } from '../lab/rowsAbout'
 import { withExports } from './exported'
 
 /** A kept lab file that holds rows of a pool. */
 export interface TakenFrom {
   readonly head: ImportHead
   readonly body: ImportBody
-  /** as a spreadsheet shows them */
+  /** as a spreadsheet shows them; none where only rows that were refused speak of it */
   readonly rows: ReadonlySet<number>
 }
 
@@ -46,7 +46,7 @@ async function importsOf(name: string, notebook: Notebook | null): Promise<reado
     if (isProblem(body)) continue
     const names = [name, notebook?.place ?? '']
     const rows = new Set([...taken.map(({ row }) => row), ...rowsAbout(body.columns, names)])
-    if (rows.size > 0) found.push({ head, body, rows })
+    if (rows.size > 0 || isAbout(body.refusedCsv, names)) found.push({ head, body, rows })
   }
   return found
 }

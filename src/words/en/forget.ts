@@ -8,7 +8,7 @@ export const forgetWords = {
   'forget.says':
     'It is removed from this browser for good: the notebook with its samples, plans and notes, its earlier states, its place in the search, and what other open tabs hold of it. It cannot be brought back.',
   'forget.looking': 'Looking for what else holds its data…',
-  'forget.import': 'The lab file {file} has {count|one row|# rows} of this pool.',
+  'forget.import': 'The lab file {file} has {count|one row|# rows} of this pool, not counting rows that were refused.',
   'forget.import.blank': 'Blank those rows, and delete the file as it was sent',
   'forget.import.remove': 'Delete the whole lab file',
   'forget.import.leave': 'Leave it as it is',
