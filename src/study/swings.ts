@@ -17,11 +17,14 @@ export interface Swings {
   readonly swings: readonly Swing[]
 }
 
+export interface SwingsOrder {
+  readonly column: Column
+  readonly doubts: readonly Doubt[]
+  readonly output: string
+}
+
 /** One output against each of its readings in turn: two columns a reading. */
-export async function swings(
-  evaluate: Evaluate,
-  order: { readonly column: Column; readonly doubts: readonly Doubt[]; readonly output: string },
-): Promise<Swings> {
+export async function swings(evaluate: Evaluate, order: SwingsOrder): Promise<Swings> {
   const { column, doubts, output } = order
   const ends = doubts.map(endsOf)
   const columns = doubts.flatMap(({ quantity }, i) => (ends[i] ?? []).map((end) => withGiven(column, quantity, end)))

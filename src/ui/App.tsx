@@ -25,6 +25,7 @@ const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ defaul
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
 const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
+const StudyPage = lazy(() => import('./study/StudyPage').then((m) => ({ default: m.StudyPage })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -128,6 +129,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'keeping'}>
                   <KeepingPage />
+                </Match>
+                <Match when={place().page === 'study'}>
+                  <StudyPage />
                 </Match>
                 <Match when={place().page === 'lab'}>
                   <LabPage />

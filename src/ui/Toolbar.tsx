@@ -41,6 +41,9 @@ export function Toolbar() {
       <button type="button" class="act" disabled={!book.writable()} onClick={add}>
         {say('page.add_scenario')}
       </button>
+      <a class="act" href={placeLink({ page: 'study' })}>
+        {say('page.title.study')}
+      </a>
       <a class="act" href={toPaper()}>
         {say('page.title.out')}
       </a>

@@ -20,6 +20,15 @@ const Explained = lazy(async () => {
   return { default: (await import('./Explained')).Explained }
 })
 
+// How sure a value is takes a thousand columns in a worker of their own: that begins when the page has nothing better to do.
+const SurenessNote = lazy(async () => {
+  await new Promise<void>((idle) => {
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => idle(), { timeout: 3000 })
+    else setTimeout(idle, 1000)
+  })
+  return { default: (await import('../study/SurenessNote')).SurenessNote }
+})
+
 /** The margin beside the page: everything that is known of the selected cell. */
 export function Margin(props: { open: boolean; onClose: () => void }) {
   const book = useBook()
@@ -86,6 +95,11 @@ function CellNotes(props: { cell: Cell }) {
       </p>
       <Show when={quantity().row.range && number() !== undefined && quantity().row.range}>
         {(span) => <RangeBar span={span()} band={band()} value={number()} side={view().side} />}
+      </Show>
+      <Show when={outcome() !== undefined}>
+        <Suspense>
+          <SurenessNote cell={props.cell} />
+        </Suspense>
       </Show>
       <Show when={meaning()}>
         {(text) => <p classList={{ out: view().side === 'below' || view().side === 'above' }}>{text()}</p>}

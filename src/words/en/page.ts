@@ -13,6 +13,7 @@ export const page = {
   'page.no': 'no',
 
   'page.title.worksheets': 'Worksheets',
+  'page.title.study': 'What if',
   'page.title.lab': 'Lab file',
   'page.title.functions': 'Functions',
   'page.title.keys': 'Keys',

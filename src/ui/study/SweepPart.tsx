@@ -1,0 +1,164 @@
+import { createMemo, createSignal, For, Show } from 'solid-js'
+import { LIMITS } from '../../notebook/limits'
+import { restsOn } from '../../study/restsOn'
+import { spanPoints } from '../../study/spanPoints'
+import type { SweepOrder } from '../../study/sweep'
+import { isProblem, type Problem, problem } from '../../words/problem'
+import { say, sentence } from '../../words/say'
+import { labelOf } from '../labelOf'
+import { Problems } from '../notebooks/Problems'
+import { columnOf } from '../plan/columnOf'
+import { useBook } from '../shell/book'
+import { ChartList } from './ChartList'
+import { chartAgainst, chartOfSelection, givenCharts, type SweepChart } from './chartDraft'
+import { createStudied } from './createStudied'
+import { FigureField } from './FigureField'
+import { heldFormulas } from './heldFormulas'
+import { KeepChart } from './KeepChart'
+import { OutputsField } from './OutputsField'
+import { QuantitySelect } from './QuantitySelect'
+import { ScenariosField } from './ScenariosField'
+import { SweepChart as Drawn } from './SweepChart'
+import { sweepModel } from './sweepModel'
+
+/** Charts of quantities against an input: those of the worksheets, those kept in the notebook, and the one in hand. */
+export function SweepPart() {
+  const book = useBook()
+  const given = createMemo(() => givenCharts(book))
+  const own = createMemo(() =>
+    Object.values(book.notebook().charts)
+      .filter((chart): chart is SweepChart => chart.kind === 'sweep')
+      .sort((a, b) => (a.name < b.name ? -1 : 1)),
+  )
+  const first = chartOfSelection(book) ?? own()[0] ?? given()[0] ?? chartAgainst(book, ['lsi'], 'ph')
+  const [chart, setChart] = createSignal<SweepChart>(first)
+  const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const known = (name: string) => book.catalog().quantities.has(name)
+  const gone = () => [chart().input, ...chart().outputs].filter((name) => !known(name))
+  const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
+
+  const shown = createMemo(() => {
+    const chosen = chart().scenarios.filter((id) => book.scenarios().includes(id))
+    return chosen.length > 0 ? chosen : book.scenarios()
+  })
+  const order = createMemo((): SweepOrder | null => {
+    const { input, from, to, points, outputs } = chart()
+    if (gone().length > 0 || outputs.length === 0 || !(from < to)) return null
+    const columns = shown().map((id) => columnOf(book, id))
+    if (columns.includes(null)) return null
+    return { columns: columns.filter((one) => one !== null), input, values: spanPoints(from, to, points), outputs }
+  })
+  const studied = createStudied('sweep', order)
+  const model = createMemo(() => {
+    const now = studied.answered()
+    return now && now.order.columns.length === shown().length ? sweepModel(book, chart().name, shown(), now) : null
+  })
+  const held = createMemo(() => {
+    const names = new Set(chart().outputs.flatMap((output) => [...restsOn(book.catalog(), output)]))
+    names.delete(chart().input)
+    return [...new Set(shown().flatMap((id) => heldFormulas(book, id, names)))]
+  })
+
+  function change(set: Partial<SweepChart>): void {
+    setChart((now) => {
+      const next = { ...now, ...set }
+      // a chart of the worksheets that is changed is a new one
+      const isGiven = given().some(({ id }) => id === now.id)
+      const renamed = isGiven || now.id === '' ? chartAgainst(book, next.outputs, next.input).name : next.name
+      return { ...next, id: isGiven ? '' : next.id, name: renamed }
+    })
+    setProblems([])
+  }
+  function span(end: 'from' | 'to', value: number | null | Problem): void {
+    if (value === null) setProblems([problem('study_needs_span', [label(chart().input)])])
+    else if (isProblem(value)) setProblems([value])
+    else {
+      change({ [end]: value })
+      if (!(chart().from < chart().to)) setProblems([problem('span_empty')])
+    }
+  }
+  function setPoints(text: string): void {
+    const points = Number(text)
+    if (Number.isInteger(points) && points >= 2 && points <= LIMITS.points) change({ points })
+    else setProblems([problem('study_points', [], { least: 2, most: LIMITS.points })])
+  }
+
+  return (
+    <div class="beside">
+      <div class="lists">
+        <ChartList title={say('page.study.charts.own')} charts={own()} chosen={chart().id} onChoose={setChart} />
+        <ChartList title={say('page.study.charts.given')} charts={given()} chosen={chart().id} onChoose={setChart} />
+      </div>
+      <div class="work" aria-busy={studied.working()}>
+        <h2>{chart().name}</h2>
+        <form class="choices" onSubmit={(event) => event.preventDefault()}>
+          <OutputsField kind="computed" outputs={chart().outputs} onChange={(outputs) => change({ outputs })} />
+          <QuantitySelect
+            label={say('page.study.input')}
+            kind="input"
+            value={chart().input}
+            onChange={(input) => {
+              const { from, to } = chartAgainst(book, chart().outputs, input)
+              change({ input, from, to })
+            }}
+          />
+          <FigureField
+            label={say('page.study.from')}
+            quantity={chart().input}
+            value={chart().from}
+            onChange={(value) => span('from', value)}
+          />
+          <FigureField
+            label={say('page.study.to')}
+            quantity={chart().input}
+            value={chart().to}
+            onChange={(value) => span('to', value)}
+          />
+          <label class="short">
+            {say('page.study.points')}
+            <input
+              class="field"
+              inputmode="numeric"
+              autocomplete="off"
+              value={String(chart().points)}
+              onChange={(event) => setPoints(event.currentTarget.value)}
+            />
+          </label>
+          <Show when={book.scenarios().length > 1}>
+            <ScenariosField chosen={chart().scenarios} onChange={(scenarios) => change({ scenarios })} />
+          </Show>
+        </form>
+        <Problems problems={problems()} />
+        <Show when={gone().length > 0}>
+          <p class="warm">{say('page.study.chart_reads_gone', { names: gone() })}</p>
+        </Show>
+        <Show when={chart().outputs.length === 0}>
+          <p class="quiet">{say('page.study.no_outputs')}</p>
+        </Show>
+        <Show when={studied.problem()}>{(why) => <p class="warm">{sentence(why())}</p>}</Show>
+        <Show
+          when={model()}
+          fallback={
+            <p class="quiet" role="status">
+              {order() ? say('page.study.working', { count: columnsOf(order()) }) : ''}
+            </p>
+          }
+        >
+          {(now) => <Drawn model={now()} />}
+        </Show>
+        <Show when={held().length > 0}>
+          <p class="quiet">{say('page.study.held', { names: held().map(label) })}</p>
+        </Show>
+        <For each={[chart().id]}>
+          {() => (
+            <KeepChart chart={chart()} onKept={setChart} onRemoved={() => setChart((now) => ({ ...now, id: '' }))} />
+          )}
+        </For>
+      </div>
+    </div>
+  )
+}
+
+function columnsOf(order: SweepOrder | null): number {
+  return order ? order.columns.length * (order.values.length + 1) : 0
+}

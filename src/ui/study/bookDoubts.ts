@@ -1,0 +1,38 @@
+import { hasValue } from '../../engine/outcome'
+import type { Doubt } from '../../study/doubt'
+import { doubtsOf } from '../../study/doubtsOf'
+import type { Column } from '../../study/evaluate'
+import type { Book } from '../shell/book'
+
+/** What is in doubt of a scenario, among these quantities. Tracked. */
+export function bookDoubts(book: Book, scenario: string, column: Column, names: ReadonlySet<string>): readonly Doubt[] {
+  return doubtsOf(
+    {
+      column,
+      catalog: book.catalog(),
+      precisions: book.notebook().precisions,
+      methods: methodsIn(book, scenario, names),
+      volume: volumeIn(book, scenario),
+    },
+    names,
+  )
+}
+
+/** The tests that took the readings, where a reading says it. Tracked. */
+export function methodsIn(book: Book, scenario: string, names: ReadonlySet<string>): ReadonlyMap<string, string> {
+  const methods = new Map<string, string>()
+  for (const name of names) {
+    const { cell } = book.source(scenario, name)
+    if (cell?.kind === 'value' && cell.method !== undefined) methods.set(name, cell.method)
+  }
+  return methods
+}
+
+function volumeIn(book: Book, scenario: string): { value: number; low: number; high: number } | null {
+  const of = (name: string) => {
+    const outcome = book.outcome(scenario, name)
+    return hasValue(outcome) && typeof outcome.value === 'number' ? outcome.value : null
+  }
+  const [value, low, high] = [of('volume'), of('volume_low'), of('volume_high')]
+  return value === null || low === null || high === null ? null : { value, low, high }
+}

@@ -1,0 +1,89 @@
+import { type Accessor, createMemo } from 'solid-js'
+import type { Doubt } from '../../study/doubt'
+import { openEnds } from '../../study/firmness'
+import { restsOn } from '../../study/restsOn'
+import type { Interval } from '../../study/uncertainty'
+import { say } from '../../words/say'
+import { bandIn } from '../grid/bandIn'
+import { labelInside } from '../labelOf'
+import { columnOf } from '../plan/columnOf'
+import { useBook } from '../shell/book'
+import { axisOf } from './axis'
+import { bookDoubts } from './bookDoubts'
+import { createStudied, type Studied } from './createStudied'
+
+/** How sure a value is: its interval, what moves it, and whether the verdict stands. */
+export interface Sureness {
+  /** null until everything behind it is known */
+  readonly doubts: Accessor<readonly Doubt[] | null>
+  readonly interval: Accessor<Interval | null>
+  readonly swings: Studied<'swings'>
+  readonly working: Accessor<boolean>
+  /** `0.05 to 0.31`, empty where there is none */
+  readonly text: Accessor<string>
+  /** whether the tests leave the verdict open, and which to make again first; empty where there is no verdict */
+  readonly verdict: Accessor<string>
+  readonly open: Accessor<boolean>
+}
+
+/** @param rest how long readings have to rest before columns are worked out, in milliseconds */
+export function createSureness(scenario: Accessor<string>, output: Accessor<string>, rest?: number): Sureness {
+  const book = useBook()
+  const column = createMemo(() => columnOf(book, scenario()))
+  const doubts = createMemo(() => {
+    const water = column()
+    return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()))
+  })
+  const order = createMemo(() => {
+    const [water, found] = [column(), doubts()]
+    return water && found && found.length > 0 ? { column: water, doubts: found, output: output() } : null
+  })
+  const intervals = createStudied(
+    'intervals',
+    () => {
+      const asked = order()
+      return asked && { column: asked.column, doubts: asked.doubts, outputs: [asked.output] }
+    },
+    rest,
+  )
+  const swings = createStudied('swings', order, rest)
+
+  const interval = createMemo(() => {
+    const [found] = intervals.answered()?.result ?? []
+    return found && found.output === output() ? found : null
+  })
+  const text = createMemo(() => {
+    const ends = interval()?.ends
+    if (!ends) return ''
+    const axis = axisOf(book, output())
+    return say('page.study.interval', { low: axis.figure(ends[0]), high: axis.text(ends[1]) })
+  })
+  const limits = createMemo(() => {
+    const ends = interval()?.ends
+    const row = book.catalog().quantities.get(output())?.row
+    const band = row && bandIn(book, row, scenario())
+    return ends && band ? openEnds(ends, band) : null
+  })
+  const verdict = createMemo(() => {
+    const [open, axis] = [limits(), axisOf(book, output())]
+    const first = swings.answered()?.result.swings[0]
+    if (open === null || !first) return ''
+    const [low, high] = open
+    if (low === undefined) return say('page.study.firm')
+    const { quantity } = first.doubt
+    const kind = quantity === output() ? 'open_input' : quantity === 'volume' ? 'open_volume' : 'open'
+    const reading = labelInside(quantity, book.catalog().quantities.get(quantity)?.row)
+    return high === undefined
+      ? say(`page.study.${kind}`, { limit: axis.text(low), reading })
+      : say(`page.study.${kind}_both`, { low: axis.figure(low), high: axis.text(high), reading })
+  })
+  return {
+    doubts,
+    interval,
+    swings,
+    working: () => intervals.working() || swings.working(),
+    text,
+    verdict,
+    open: () => (limits()?.length ?? 0) > 0,
+  }
+}
