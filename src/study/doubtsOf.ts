@@ -23,7 +23,15 @@ export function exactnessOf(
 ): Exactness | null {
   if (precision?.kind === 'value') return { half: precision.canonical, by: { kind: 'reader' } }
   const tests = methodsOf(quantity)
-  const named = (id: string | undefined) => tests.find((test) => test.method === id)
+  const named = (id: string | undefined) =>
+    tests.find(
+      (test) =>
+        test.method ===
+        id
+          ?.trim()
+          .toLowerCase()
+          .replace(/[^a-z0-9]+/g, '_'),
+    )
   const test = named(method) ?? named(precision?.method) ?? tests[0]
   return test ? { half: Math.max(test.half, test.share * Math.abs(value)), by: { kind: 'test', test } } : null
 }

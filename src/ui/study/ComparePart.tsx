@@ -66,7 +66,7 @@ export function ComparePart() {
       <div class="work">
         <h2>{chart().name}</h2>
         <p class="intro">{say('page.study.compare.says')}</p>
-        <form class="choices" onSubmit={(event) => event.preventDefault()}>
+        <form class="asks" onSubmit={(event) => event.preventDefault()}>
           <OutputsField kind="any" outputs={chart().outputs} onChange={(outputs) => change({ outputs })} />
           <Show when={book.scenarios().length > 1}>
             <ScenariosField chosen={chart().scenarios} onChange={(scenarios) => change({ scenarios })} />

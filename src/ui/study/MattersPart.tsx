@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js'
+import { type Answer, numberIn } from '../../study/evaluate'
 import { say, sentence } from '../../words/say'
 import { bandIn } from '../grid/bandIn'
 import { labelOf } from '../labelOf'
@@ -33,16 +34,11 @@ export function MattersPart() {
   const moving = () => swings().filter(({ moves }) => moves > 0)
   const still = () => swings().filter(({ moves }) => moves === 0)
   const span = createMemo(() => {
-    const ends = moving().flatMap(({ low, high }) =>
-      [low.answer, high.answer].flatMap((answer) =>
-        'value' in answer && typeof answer.value === 'number' ? [answer.value] : [],
-      ),
-    )
+    const ends = moving().flatMap(({ low, high }) => [low.answer, high.answer].flatMap((end) => numberIn(end) ?? []))
     return ends.length > 0 ? ([Math.min(...ends), Math.max(...ends)] as const) : null
   })
   const now = () => {
-    const answer = sure.swings.answered()?.result.now
-    return answer && 'value' in answer && typeof answer.value === 'number' ? answer.value : null
+    return numberIn(sure.swings.answered()?.result.now)
   }
   const shares = () => {
     const found = sure.interval()
@@ -55,10 +51,19 @@ export function MattersPart() {
     })
   }
 
+  /** The lower end first, whichever way the reading moves it. */
+  function endsText(a: Answer, b: Answer): string {
+    const [one, other] = [numberIn(a), numberIn(b)]
+    const [first, second] = one !== null && other !== null && other < one ? [other, one] : [one, other]
+    const written = (value: number | null, text: (value: number) => string) =>
+      value === null ? say('page.study.no_answer') : text(value)
+    return say('page.study.interval', { low: written(first, axis().figure), high: written(second, axis().text) })
+  }
+
   return (
     <div class="work" aria-busy={sure.working()}>
       <p class="intro">{say('page.study.matters.says')}</p>
-      <form class="choices" onSubmit={(event) => event.preventDefault()}>
+      <form class="asks" onSubmit={(event) => event.preventDefault()}>
         <ScenarioSelect value={scenario()} onChange={setScenario} />
         <QuantitySelect label={say('page.study.output')} kind="any" value={output()} onChange={setOutput} />
       </form>
@@ -94,12 +99,7 @@ export function MattersPart() {
                     {label(doubt.quantity)} <span class="quiet">± {halfText(book, doubt.quantity, doubt.half)}</span>
                   </span>
                   <SwingBar span={span()} now={now()} low={low.answer} high={high.answer} band={band()} />
-                  <span class="ends">
-                    {say('page.study.interval', {
-                      low: answerText(low.answer, (value) => axis().figure(value)),
-                      high: answerText(high.answer, (value) => axis().text(value)),
-                    })}
-                  </span>
+                  <span class="ends">{endsText(low.answer, high.answer)}</span>
                 </li>
               )}
             </For>
@@ -114,8 +114,4 @@ export function MattersPart() {
       <Precisions scenario={scenario()} output={output()} />
     </div>
   )
-}
-
-function answerText(answer: { value: unknown } | { problem: unknown }, text: (value: number) => string): string {
-  return 'value' in answer && typeof answer.value === 'number' ? text(answer.value) : say('page.study.no_answer')
 }

@@ -9,18 +9,18 @@ import { isProblem, type Problem, problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
-import { columnOf } from '../plan/columnOf'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
 import { methodsIn } from './bookDoubts'
 import { halfFigure } from './halfText'
+import { studyColumn } from './studyColumn'
 
 /** How exact the readings behind a result are: by which test, within how much, on whose word. */
 export function Precisions(props: { scenario: string; output: string }) {
   const book = useBook()
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const names = createMemo(() => {
-    const column = columnOf(book, props.scenario)
+    const column = studyColumn(book, props.scenario)
     return [...restsOn(book.catalog(), props.output)].filter((name) => {
       const own = Object.hasOwn(book.notebook().precisions, name)
       return column !== null && typeof column.get(name) === 'number' && (own || methodsOf(name).length > 0)
@@ -71,7 +71,7 @@ export function Precisions(props: { scenario: string; output: string }) {
                 {(name) => {
                   const precision = () =>
                     Object.hasOwn(book.notebook().precisions, name) ? book.notebook().precisions[name] : undefined
-                  const value = () => Number(columnOf(book, props.scenario)?.get(name) ?? 0)
+                  const value = () => Number(studyColumn(book, props.scenario)?.get(name) ?? 0)
                   const exact = () => exactnessOf(name, value(), precision(), methods().get(name))
                   const test = () => {
                     const by = exact()?.by

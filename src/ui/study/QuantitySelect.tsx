@@ -20,6 +20,7 @@ export function QuantitySelect(props: {
       {props.label}
       <select
         class="field"
+        aria-label={props.label === '' ? props.empty : undefined}
         onChange={(event) => {
           const { value } = event.currentTarget
           if (props.empty !== undefined) event.currentTarget.value = ''

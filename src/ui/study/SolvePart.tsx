@@ -6,16 +6,15 @@ import { say, sentence } from '../../words/say'
 import { decimalsOf } from '../decimalsOf'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
-import { columnOf } from '../plan/columnOf'
 import { useBook } from '../shell/book'
 import { axisOf } from './axis'
 import { inputsBehind, usualSpan } from './chartDraft'
 import { createStudied } from './createStudied'
 import { FigureField } from './FigureField'
-import { heldFormulas } from './heldFormulas'
 import { QuantitySelect } from './QuantitySelect'
 import { ScenarioSelect } from './ScenarioSelect'
 import { SolvedView } from './SolvedView'
+import { heldIn, studyColumn } from './studyColumn'
 
 /** The wanted result, the input that may be varied and how far: the values found, or why there is none. */
 export function SolvePart() {
@@ -36,14 +35,11 @@ export function SolvePart() {
   const [wanted, setWanted] = createSignal<number | null>(null)
   const [asked, setAsked] = createSignal<SolveOrder | null>(null)
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const [done, setDone] = createSignal('')
   const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
-  const column = createMemo(() => columnOf(book, scenario()))
+  const column = createMemo(() => studyColumn(book, scenario()))
   const behind = createMemo(() => restsOn(book.catalog(), output()))
-  const held = createMemo(() => {
-    const names = new Set(behind())
-    names.delete(input())
-    return heldFormulas(book, scenario(), names)
-  })
+  const held = createMemo(() => heldIn(book, scenario(), input(), output()))
   const studied = createStudied('solve', asked, 0)
 
   // what was found holds for the water that it was found in
@@ -61,6 +57,7 @@ export function SolvePart() {
 
   function find(event: SubmitEvent): void {
     event.preventDefault()
+    setDone('')
     const water = column()
     const goal = wanted()
     const row = book.catalog().quantities.get(output())?.row
@@ -89,7 +86,7 @@ export function SolvePart() {
   return (
     <div class="work" aria-busy={studied.working()}>
       <p class="intro">{say('page.study.solve.says')}</p>
-      <form class="choices" onSubmit={find}>
+      <form class="asks" onSubmit={find}>
         <ScenarioSelect value={scenario()} onChange={setScenario} />
         <QuantitySelect
           label={say('page.study.output')}
@@ -136,8 +133,9 @@ export function SolvePart() {
       <Problems problems={problems()} />
       <Show when={studied.problem()}>{(why) => <p class="warm">{sentence(why())}</p>}</Show>
       <div role="status">
+        <Show when={done()}>{(text) => <p class="large-says">{text()}</p>}</Show>
         <Show when={studied.answered()}>
-          {(now) => <SolvedView scenario={scenario()} order={now().order} solved={now().result} />}
+          {(now) => <SolvedView scenario={scenario()} order={now().order} solved={now().result} onPut={setDone} />}
         </Show>
       </div>
       <For each={held().length > 0 ? [held()] : []}>

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js'
-import { addScenario } from '../../notebook/commands'
+import { duplicateScenario } from '../../notebook/commands'
+import type { Edit } from '../../notebook/edit'
 import type { Cell } from '../../notebook/notebook'
-import { together } from '../../notebook/together'
 import type { Answer } from '../../study/evaluate'
 import type { Solved, SolveOrder } from '../../study/solveBack'
 import { convert } from '../../units/convert'
@@ -10,13 +10,18 @@ import { isProblem } from '../../words/problem'
 import { say, sentence } from '../../words/say'
 import { decimalsOf } from '../decimalsOf'
 import { problemText } from '../problemText'
-import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
 import { axisOf } from './axis'
 
 /** What solving back has found, in sentences, and the acts that put a value into a scenario. */
-export function SolvedView(props: { scenario: string; order: SolveOrder; solved: Solved }) {
+export function SolvedView(props: {
+  scenario: string
+  order: SolveOrder
+  solved: Solved
+  /** told what was done, or why it was not; what was found is then out of date */
+  onPut: (said: string) => void
+}) {
   const book = useBook()
   const input = () => axisOf(book, props.order.input)
   const output = () => axisOf(book, props.order.output)
@@ -65,42 +70,31 @@ export function SolvedView(props: { scenario: string; order: SolveOrder; solved:
   }
 
   function put(value: number): void {
-    const refused = book.dispatch({
+    const edit: Edit = {
       type: 'set_cell',
       scenario: props.scenario,
       quantity: props.order.input,
       cell: cellOf(value),
-    })
-    tell(refused ? sentence(refused) : done(value, book.scenario(props.scenario)?.name ?? ''))
+    }
+    dispatch(edit, value, book.scenario(props.scenario)?.name ?? '')
   }
 
-  /** A scenario with all that the first has, and the value: one step of history. */
+  /** A scenario with all that the first has, and the value. */
   function putNew(value: number): void {
     const notebook = book.notebook()
     const name = say('page.study.solve.new_name', { input: input().label, value: inputText(value) })
-    const added = addScenario(notebook, name, props.scenario)
-    if (added.type !== 'add_scenario') return
-    const prefix = `${props.scenario}/`
-    const isBaseline = props.scenario === book.baseline()
-    const cells = Object.entries(notebook.cells).flatMap(([key, cell]) =>
-      !isBaseline && key.startsWith(prefix) ? [[key.slice(prefix.length), cell] as const] : [],
-    )
-    const sample = isBaseline ? null : (book.scenario(props.scenario)?.sample ?? null)
-    const refused = book.dispatch(
-      together({
-        ...added,
-        scenario: { ...added.scenario, sample },
-        cells: { ...Object.fromEntries(cells), [props.order.input]: cellOf(value) },
-      }),
-    )
-    tell(refused ? sentence(refused) : done(value, added.scenario.name))
+    const added = duplicateScenario(notebook, props.scenario, name)
+    if (isProblem(added) || added.type !== 'add_scenario') return
+    const cells = { ...added.cells, [props.order.input]: cellOf(value) }
+    dispatch({ ...added, cells }, value, added.scenario.name)
   }
 
-  function done(value: number, scenario: string): string {
-    return say('page.study.solve.put_done', { input: input().label, value: inputText(value), scenario })
-  }
-  function tell(text: string): void {
-    announce(text)
+  // The sentence is made first: with the edit, what was found is gone.
+  function dispatch(edit: Edit, value: number, scenario: string): void {
+    const text = say('page.study.solve.put_done', { input: input().label, value: inputText(value), scenario })
+    const tell = props.onPut
+    const refused = book.dispatch(edit)
+    tell(refused ? sentence(refused) : text)
   }
 
   return (

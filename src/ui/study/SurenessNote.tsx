@@ -35,7 +35,7 @@ function Sure(props: { scenario: string; quantity: string; computed: boolean }) 
     REST,
   )
   return (
-    <section class="sureness">
+    <div class="sureness">
       <Show when={sure.text()}>
         {(text) => (
           <>
@@ -59,6 +59,6 @@ function Sure(props: { scenario: string; quantity: string; computed: boolean }) 
           {say('page.study.margin.sweep')}
         </a>
       </p>
-    </section>
+    </div>
   )
 }

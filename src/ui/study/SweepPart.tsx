@@ -1,24 +1,22 @@
 import { createMemo, createSignal, For, Show } from 'solid-js'
 import { LIMITS } from '../../notebook/limits'
-import { restsOn } from '../../study/restsOn'
 import { spanPoints } from '../../study/spanPoints'
 import type { SweepOrder } from '../../study/sweep'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { say, sentence } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
-import { columnOf } from '../plan/columnOf'
 import { useBook } from '../shell/book'
 import { ChartList } from './ChartList'
 import { chartAgainst, chartOfSelection, givenCharts, type SweepChart } from './chartDraft'
 import { createStudied } from './createStudied'
 import { FigureField } from './FigureField'
-import { heldFormulas } from './heldFormulas'
 import { KeepChart } from './KeepChart'
 import { OutputsField } from './OutputsField'
 import { QuantitySelect } from './QuantitySelect'
 import { ScenariosField } from './ScenariosField'
 import { SweepChart as Drawn } from './SweepChart'
+import { heldIn, studyColumn } from './studyColumn'
 import { sweepModel } from './sweepModel'
 
 /** Charts of quantities against an input: those of the worksheets, those kept in the notebook, and the one in hand. */
@@ -44,7 +42,7 @@ export function SweepPart() {
   const order = createMemo((): SweepOrder | null => {
     const { input, from, to, points, outputs } = chart()
     if (gone().length > 0 || outputs.length === 0 || !(from < to)) return null
-    const columns = shown().map((id) => columnOf(book, id))
+    const columns = shown().map((id) => studyColumn(book, id))
     if (columns.includes(null)) return null
     return { columns: columns.filter((one) => one !== null), input, values: spanPoints(from, to, points), outputs }
   })
@@ -54,9 +52,8 @@ export function SweepPart() {
     return now && now.order.columns.length === shown().length ? sweepModel(book, chart().name, shown(), now) : null
   })
   const held = createMemo(() => {
-    const names = new Set(chart().outputs.flatMap((output) => [...restsOn(book.catalog(), output)]))
-    names.delete(chart().input)
-    return [...new Set(shown().flatMap((id) => heldFormulas(book, id, names)))]
+    const { input, outputs } = chart()
+    return [...new Set(shown().flatMap((id) => outputs.flatMap((output) => heldIn(book, id, input, output))))]
   })
 
   function change(set: Partial<SweepChart>): void {
@@ -91,7 +88,7 @@ export function SweepPart() {
       </div>
       <div class="work" aria-busy={studied.working()}>
         <h2>{chart().name}</h2>
-        <form class="choices" onSubmit={(event) => event.preventDefault()}>
+        <form class="asks" onSubmit={(event) => event.preventDefault()}>
           <OutputsField kind="computed" outputs={chart().outputs} onChange={(outputs) => change({ outputs })} />
           <QuantitySelect
             label={say('page.study.input')}

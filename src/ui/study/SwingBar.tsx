@@ -36,8 +36,8 @@ export function SwingBar(props: {
             class="fill ink"
             x={`${e().from}%`}
             width={`${Math.max(e().to - e().from, 0.4)}%`}
-            y="36%"
-            height="28%"
+            y="41%"
+            height="18%"
           />
         )}
       </Show>

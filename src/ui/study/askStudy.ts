@@ -1,6 +1,5 @@
-import type { Notebook } from '../../notebook/notebook'
 import { type Problem, problem } from '../../words/problem'
-import type { Studies, Study, StudyMessage, StudyOrder, StudyRequest } from './studies'
+import type { OwnParts, Studies, Study, StudyMessage, StudyOrder, StudyRequest } from './studies'
 
 const waiting = new Map<number, (message: StudyMessage) => void>()
 let worker: Worker | null = null
@@ -25,7 +24,7 @@ function started(): Worker {
 export function askStudy<K extends Study>(
   kind: K,
   order: Studies[K]['order'],
-  worksheets: Notebook['worksheets'],
+  own: OwnParts,
   giveUp: AbortSignal,
 ): Promise<Studies[K]['result'] | null | Problem> {
   return new Promise((done) => {
@@ -47,6 +46,6 @@ export function askStudy<K extends Study>(
       if (message.kind === 'done') settle(message.result as Studies[K]['result'])
       else settle(message.kind === 'failed' ? message.problem : null)
     })
-    ask({ ask: 'study', id, study: { kind, order } as StudyOrder, worksheets })
+    ask({ ask: 'study', id, study: { kind, order } as StudyOrder, own })
   })
 }

@@ -32,7 +32,7 @@ export function createStudied<K extends Study>(
 
   createEffect(() => {
     const asked = order()
-    const { worksheets } = book.notebook()
+    const { worksheets, rows } = book.notebook()
     const control = new AbortController()
     onCleanup(() => control.abort())
     if (asked === null) {
@@ -42,7 +42,7 @@ export function createStudied<K extends Study>(
     }
     setWorking(true)
     const timer = setTimeout(async () => {
-      const result = await askStudy(kind, asked, worksheets, control.signal)
+      const result = await askStudy(kind, asked, { worksheets, rows }, control.signal)
       if (control.signal.aborted) return
       setWorking(false)
       setProblem(isProblem(result) ? result : null)

@@ -6,11 +6,11 @@ import type { Interval } from '../../study/uncertainty'
 import { say } from '../../words/say'
 import { bandIn } from '../grid/bandIn'
 import { labelInside } from '../labelOf'
-import { columnOf } from '../plan/columnOf'
 import { useBook } from '../shell/book'
 import { axisOf } from './axis'
 import { bookDoubts } from './bookDoubts'
 import { createStudied, type Studied } from './createStudied'
+import { studyColumn } from './studyColumn'
 
 /** How sure a value is: its interval, what moves it, and whether the verdict stands. */
 export interface Sureness {
@@ -29,7 +29,7 @@ export interface Sureness {
 /** @param rest how long readings have to rest before columns are worked out, in milliseconds */
 export function createSureness(scenario: Accessor<string>, output: Accessor<string>, rest?: number): Sureness {
   const book = useBook()
-  const column = createMemo(() => columnOf(book, scenario()))
+  const column = createMemo(() => studyColumn(book, scenario()))
   const doubts = createMemo(() => {
     const water = column()
     return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()))

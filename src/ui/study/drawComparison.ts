@@ -4,8 +4,8 @@ import { type Drawing, fitted, type Mark, widthOf } from './drawing'
 import { endsOf, scaleOf } from './scale'
 
 const ROW = 22
-const HEAD = 40
-const FOOT = 26
+const HEAD = 30
+const FOOT = 38
 
 /** A panel a quantity, a line a scenario: its wanted range as a block, its value as a dot with the figure beside it. */
 export function drawComparison(title: string, panels: readonly Compared[], width: number): Drawing {

@@ -41,7 +41,7 @@ export function penOf(index: number): (typeof PENS)[number] {
 /** One panel a quantity over a common axis, the names of the scenarios at the ends of their lines. */
 export function drawSweep(model: SweepModel, width: number): DrawnSweep {
   const longest = Math.max(0, ...model.panels.flatMap(({ curves }) => curves.map(({ name }) => widthOf(name))))
-  const right = width - Math.min(longest + 14, width < 560 ? 96 : 180)
+  const right = width - Math.min(longest + 14, width < 560 ? 112 : 180)
   const height = model.panels.length === 1 ? HEIGHT.alone : HEIGHT.one
   const shown = model.at.map((value) => model.input.shown(value))
   const x = scaleOf([shown[0] ?? 0, shown.at(-1) ?? 1], [LEFT, right], 'across', false)
@@ -83,7 +83,7 @@ interface Place {
 }
 
 function drawPanel(marks: Mark[], panel: Panel, model: SweepModel, x: Scale, place: Place): Scale | null {
-  const { axis, band, curves } = panel
+  const { axis, band, curves, wanted } = panel
   const { top, height, right } = place
   const bottom = top + height
   marks.push({ kind: 'text', colour: 'ink', x: 0, y: top - 12, text: titleOf(axis), anchor: 'start', serif: true })
@@ -92,7 +92,12 @@ function drawPanel(marks: Mark[], panel: Panel, model: SweepModel, x: Scale, pla
   const limit = (value: number | undefined) => (value === undefined ? undefined : axis.shown(value))
   const ends = endsOf(figures, [limit(band?.low), limit(band?.high)])
   const scale = ends && scaleOf(ends, [bottom, top], 'up', true)
-  if (scale && band) drawBand(marks, panel, scale, place)
+  if (scale && band) {
+    drawBand(marks, panel, scale, place)
+    const swatch = right - 0.9 * widthOf(wanted) - 14
+    marks.push({ kind: 'block', colour: 'band', x: swatch, y: top - 22, width: 10, height: 10 })
+    marks.push({ kind: 'text', colour: 'grey', x: right, y: top - 12, text: wanted, anchor: 'end' })
+  }
   for (const { at, label } of scale?.ticks ?? []) {
     marks.push({ kind: 'line', colour: 'rule', x1: LEFT, x2: right, y1: at, y2: at })
     marks.push({ kind: 'text', colour: 'grey', x: LEFT - 8, y: at + 4, text: label, anchor: 'end' })
@@ -103,14 +108,12 @@ function drawPanel(marks: Mark[], panel: Panel, model: SweepModel, x: Scale, pla
   return scale
 }
 
-function drawBand(marks: Mark[], { axis, band, wanted }: Panel, scale: Scale, { top, height, right }: Place): void {
+function drawBand(marks: Mark[], { axis, band }: Panel, scale: Scale, { top, height, right }: Place): void {
   const within = (y: number) => Math.min(Math.max(y, top), top + height)
   const high = band?.high === undefined ? top : within(scale.at(axis.shown(band.high)))
   const low = band?.low === undefined ? top + height : within(scale.at(axis.shown(band.low)))
   if (low - high < 1) return
   marks.push({ kind: 'block', colour: 'band', x: LEFT, y: high, width: right - LEFT, height: low - high })
-  if (low - high > 16)
-    marks.push({ kind: 'text', colour: 'grey', x: LEFT + 8, y: high + 14, text: wanted, anchor: 'start' })
 }
 
 function drawCurves(

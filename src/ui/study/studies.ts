@@ -16,12 +16,15 @@ export type Study = keyof Studies
 
 export type StudyOrder = { [K in Study]: { readonly kind: K; readonly order: Studies[K]['order'] } }[Study]
 
+/** The worksheets and rows of the notebook's own. */
+export type OwnParts = Pick<Notebook, 'worksheets' | 'rows'>
+
 export type StudyRequest =
   | {
       readonly ask: 'study'
       readonly id: number
       readonly study: StudyOrder
-      readonly worksheets: Notebook['worksheets']
+      readonly own: OwnParts
     }
   | { readonly ask: 'stop'; readonly id: number }
 

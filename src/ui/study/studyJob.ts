@@ -1,5 +1,4 @@
 import { Batch } from '../../engine/batch'
-import type { Notebook } from '../../notebook/notebook'
 import type { Evaluate } from '../../study/evaluate'
 import { solveBack } from '../../study/solveBack'
 import { sweep } from '../../study/sweep'
@@ -8,7 +7,7 @@ import { uncertainty } from '../../study/uncertainty'
 import { problem } from '../../words/problem'
 import type { Catalog } from '../../worksheet/catalog'
 import { catalogFor } from '../../worksheet/catalogFor'
-import type { StudyMessage, StudyOrder, StudyRequest } from './studies'
+import type { OwnParts, StudyMessage, StudyOrder, StudyRequest } from './studies'
 
 /** Columns that go through together; between them it is seen whether time is up. */
 const TOGETHER = 64
@@ -31,7 +30,7 @@ export function createStudyJob(post: (message: StudyMessage) => void): (request:
     const control = new AbortController()
     running.set(id, control)
     const evaluate: Evaluate = async (columns, wanted) => {
-      const batch = batchOf(request.worksheets, wanted)
+      const batch = batchOf(request.own, wanted)
       const answers: Awaited<ReturnType<Evaluate>>[number][] = []
       let since = performance.now()
       for (let start = 0; start < columns.length; start += TOGETHER) {
@@ -67,8 +66,8 @@ function run(study: StudyOrder, evaluate: Evaluate) {
   }
 }
 
-/** The formulas for sets of wanted quantities, the last ones kept; made anew for a notebook with other worksheets. */
-function createBatches(): (worksheets: Notebook['worksheets'], wanted: readonly string[]) => Batch {
+/** The formulas for sets of wanted quantities, the last ones kept; made anew for a notebook with other worksheets or rows. */
+function createBatches(): (own: OwnParts, wanted: readonly string[]) => Batch {
   const batches = new Map<string, Batch>()
   let known = ''
   let catalog: Catalog | null = null
@@ -78,11 +77,11 @@ function createBatches(): (worksheets: Notebook['worksheets'], wanted: readonly 
     batches.delete(key)
   }
 
-  return (worksheets, wanted) => {
-    const text = JSON.stringify(worksheets)
+  return ({ worksheets, rows }, wanted) => {
+    const text = JSON.stringify([worksheets, rows])
     if (catalog === null || text !== known) {
       for (const key of [...batches.keys()]) drop(key)
-      catalog = catalogFor(worksheets)
+      catalog = catalogFor(worksheets, rows)
       known = text
     }
     const key = wanted.join(' ')

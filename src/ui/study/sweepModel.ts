@@ -1,7 +1,9 @@
 import type { Gap } from '../../study/sweep'
 import { say } from '../../words/say'
 import type { Band } from '../../worksheet/definition'
+import { decimalsOf } from '../decimalsOf'
 import { bandIn } from '../grid/bandIn'
+import { spanText } from '../margin/spanText'
 import type { Book } from '../shell/book'
 import { type Axis, axisOf } from './axis'
 import type { Answered } from './createStudied'
@@ -19,7 +21,7 @@ export interface Curve {
 export interface Panel {
   readonly axis: Axis
   readonly band: Band | undefined
-  /** what is written in the band */
+  /** what is said of the band: `wanted 7.2 to 7.8` */
   readonly wanted: string
   readonly curves: readonly Curve[]
 }
@@ -48,10 +50,13 @@ export function sweepModel(
       const bands = scenarios.map((scenario) => row && bandIn(book, row, scenario))
       const alike = bands.every((band) => band?.low === bands[0]?.low && band?.high === bands[0]?.high)
       const first = book.scenario(scenarios[0] ?? '')?.name ?? ''
+      const axis = axisOf(book, output)
+      const [band] = bands
+      const span = row ? spanText(band?.low, band?.high, row.unit, axis.unit, decimalsOf(row)) : ''
       return {
-        axis: axisOf(book, output),
-        band: bands[0],
-        wanted: alike ? say('page.study.wanted') : say('page.study.wanted_in', { scenario: first }),
+        axis,
+        band,
+        wanted: alike ? say('page.study.wanted', { span }) : say('page.study.wanted_in', { scenario: first, span }),
         curves: result
           .filter((line) => line.output === output)
           .map(({ column, values, gaps, now }) => {
