@@ -10,8 +10,10 @@ import './look/pages.css'
 import './look/print.css'
 import { render } from 'solid-js/web'
 import { App } from './App'
+import { prepareLanguage } from './shell/language'
 
 const root = document.getElementById('root')
+prepareLanguage()
 if (root) render(() => <App />, root)
 
 /** The page's own numbers come first, then what keeps it for the next visit; milliseconds. */

@@ -1,3 +1,4 @@
+import { locale } from '../words/locale'
 import { isProblem } from '../words/problem'
 import { convert, convertDifference } from './convert'
 import type { DecimalMark } from './readNumber'
@@ -16,7 +17,7 @@ export function formatValue(
   canonicalUnit: string,
   unit: string,
   decimals: number | undefined,
-  decimal: DecimalMark = '.',
+  decimal: DecimalMark = locale().decimal,
 ): string {
   const value = convert(canonical, canonicalUnit, unit)
   if (isProblem(value)) return inCanonical(canonical, canonicalUnit, decimals, decimal)
@@ -29,7 +30,7 @@ export function formatDifference(
   canonicalUnit: string,
   unit: string,
   decimals: number | undefined,
-  decimal: DecimalMark = '.',
+  decimal: DecimalMark = locale().decimal,
 ): string {
   const value = convertDifference(difference, canonicalUnit, unit)
   const figure = isProblem(value)

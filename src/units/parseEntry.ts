@@ -1,3 +1,4 @@
+import { locale } from '../words/locale'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { foldText } from './fold'
 import { displayUnit } from './profile'
@@ -17,7 +18,7 @@ export interface Entry {
 }
 
 export interface EntryContext extends UnitContext {
-  /** a point when left out */
+  /** the reader's own when left out */
   readonly decimal?: DecimalMark
   /** the unit that a bare number is in: the one shown in its row. Left out: the profile's */
   readonly displayed?: string
@@ -42,7 +43,7 @@ export function parseEntry(
   canonicalUnit: string,
   context: EntryContext,
 ): Entry | NotTaken | null | Problem {
-  const { decimal = '.' } = context
+  const { decimal = locale().decimal } = context
   const typed = foldText(text)
   if (typed === '') return null
   if (typed === '-') return 'not_taken'
@@ -99,7 +100,7 @@ function compound(
   wanted: Unit,
   context: EntryContext,
 ): Entry | Problem | null {
-  const second = leadingNumber(remainder, context.decimal ?? '.', true)
+  const second = leadingNumber(remainder, context.decimal ?? locale().decimal, true)
   if (second === null || /^[+-]/.test(remainder) || written === '' || second.rest.trim() === '') return null
   const large = readUnit(written, wanted.code, context)
   if (isProblem(large)) return large

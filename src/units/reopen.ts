@@ -1,3 +1,4 @@
+import { locale } from '../words/locale'
 import type { Entry } from './parseEntry'
 import type { DecimalMark } from './readNumber'
 
@@ -8,7 +9,7 @@ import type { DecimalMark } from './readNumber'
 export function reopen(
   { entered, unit }: Pick<Entry, 'entered' | 'unit'>,
   displayed: string,
-  decimal: DecimalMark = '.',
+  decimal: DecimalMark = locale().decimal,
 ): string {
   const figures = entered.replaceAll('.', decimal)
   const complete = / [^\d]/.test(entered) || (unit === '1' && entered.includes('/'))

@@ -1,6 +1,7 @@
 import type { en } from './en/catalogue'
 import { start } from './en/start'
 import type { Fact, Problem } from './problem'
+import { numberText } from './written'
 
 /** A key of the catalogue. Keys that are built from a name (a quantity, a code) are plain strings. */
 export type Key = keyof typeof en
@@ -73,7 +74,5 @@ function written(fact: Fact | undefined): string {
 
 /** Numbers in sentences: at most six significant digits, a true minus sign. */
 function number(value: number): string {
-  return new Intl.NumberFormat('en', { maximumSignificantDigits: 6, useGrouping: false })
-    .format(value)
-    .replace('-', '−')
+  return numberText(value, { maximumSignificantDigits: 6, useGrouping: false })
 }

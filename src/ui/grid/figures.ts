@@ -1,3 +1,5 @@
+import { locale } from '../../words/locale'
+
 /** A figure in two halves, so that decimal points stand in one line down a column. */
 export interface Figures {
   readonly whole: string
@@ -6,7 +8,7 @@ export interface Figures {
 }
 
 export function figures(text: string): Figures {
-  const point = text.indexOf('.')
+  const point = text.lastIndexOf(locale().decimal)
   return point < 0 ? { whole: text, fraction: '' } : { whole: text.slice(0, point), fraction: text.slice(point) }
 }
 

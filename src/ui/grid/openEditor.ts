@@ -29,9 +29,9 @@ function standing(book: Book, scenario: string, quantity: string): string {
   const { cell } = book.source(scenario, quantity)
   switch (cell?.kind) {
     case 'value':
-      return reopen(cell, book.unit(quantity), '.')
+      return reopen(cell, book.unit(quantity))
     case 'limit':
-      return `${cell.side === 'above' ? '>' : '<'}${reopen(cell, book.unit(quantity), '.')}`
+      return `${cell.side === 'above' ? '>' : '<'}${reopen(cell, book.unit(quantity))}`
     case 'formula':
       return `=${formulas()?.toShown(cell.text, book.notebook()) ?? cell.text}`
     case 'not_taken':

@@ -1,4 +1,5 @@
 import { say } from '../../words/say'
+import { numberText, timeText } from '../../words/written'
 import type { ImportHead } from './labImport'
 
 /** By which file, in which state of it, an import can be told from any other. */
@@ -7,11 +8,11 @@ export function fileFacts({ name, size, sha256, read }: ImportHead): string {
 }
 
 export function whenWords(time: number): string {
-  return new Date(time).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+  return timeText(time)
 }
 
 function sizeWords(bytes: number): string {
-  const format = new Intl.NumberFormat('en', { maximumSignificantDigits: 3 })
-  if (bytes < 1_000) return `${format.format(bytes)} B`
-  return bytes < 1_000_000 ? `${format.format(bytes / 1_000)} kB` : `${format.format(bytes / 1_000_000)} MB`
+  const short = (value: number) => numberText(value, { maximumSignificantDigits: 3 })
+  if (bytes < 1_000) return `${short(bytes)} B`
+  return bytes < 1_000_000 ? `${short(bytes / 1_000)} kB` : `${short(bytes / 1_000_000)} MB`
 }

@@ -4,6 +4,7 @@ import { formatValue } from '../../units/format'
 import type { Profile } from '../../units/profile'
 import type { Fact } from '../../words/problem'
 import { hasWords, say } from '../../words/say'
+import { numberText } from '../../words/written'
 import type { Outline } from '../../worksheet/catalog'
 import { decimalsOf } from '../decimalsOf'
 import { labelInside, labelOf } from '../labelOf'
@@ -99,14 +100,14 @@ export function amountWords(value: number, unit: Amount['unit'], profile: Profil
   const step = 10 ** Math.max(-2, Math.floor(Math.log10(Math.max(shown, 1e-9))) - 2)
   // A hair up, so that 2 kg, which is 2000.0000000001 g, does not come out as 1999.
   const floored = Math.floor(shown / step + 1e-6) * step
-  return `${Number(floored.toPrecision(6)).toLocaleString('en', { maximumFractionDigits: 2 })} ${unitWords(code)}`
+  return `${numberText(Number(floored.toPrecision(6)), { maximumFractionDigits: 2 })} ${unitWords(code)}`
 }
 
 function rounded(value: number): string {
-  return Number(value.toPrecision(3)).toLocaleString('en', { maximumFractionDigits: 2 }).replace('-', '−')
+  return numberText(Number(value.toPrecision(3)), { maximumFractionDigits: 2 })
 }
 
 /** A price as a figure; in which money is the reader's to know. */
 export function money(value: number): string {
-  return value.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })
+  return numberText(value, { minimumFractionDigits: 2, maximumFractionDigits: 2 })
 }

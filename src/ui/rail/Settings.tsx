@@ -1,6 +1,8 @@
 import type { Profile } from '../../notebook/notebook'
+import { locale } from '../../words/locale'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
+import { speak } from '../shell/language'
 import { type Paper, paper, setPaper } from '../shell/paper'
 import { Switch } from './Switch'
 
@@ -28,6 +30,15 @@ export function Settings() {
           ['system', say('page.paper.system')],
         ]}
         onChange={setPaper}
+      />
+      <Switch<'.' | ','>
+        label={say('page.numbers')}
+        value={locale().decimal}
+        options={[
+          ['.', '7.4'],
+          [',', '7,4'],
+        ]}
+        onChange={(decimal) => void speak({ decimal }, book.settled)}
       />
     </div>
   )

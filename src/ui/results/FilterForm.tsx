@@ -2,6 +2,7 @@ import { createSignal, For, Match, Show, Switch } from 'solid-js'
 import { convert } from '../../units/convert'
 import { formatValue } from '../../units/format'
 import { readNumber } from '../../units/readNumber'
+import { locale } from '../../words/locale'
 import { say } from '../../words/say'
 import { decimalsOf } from '../decimalsOf'
 import { unitWords } from '../unitWords'
@@ -129,7 +130,7 @@ function filterFrom(column: TableColumn | undefined, how: How, field: (name: str
 
 /** What was entered in the shown unit, in the canonical one. */
 function limitIn(entered: string, { unit, row }: TableColumn): number | null {
-  const read = readNumber(entered.trim(), '.')
+  const read = readNumber(entered.trim(), locale().decimal)
   if (read === null) return null
   const value = row ? convert(read.value, unit, row.unit) : read.value
   return typeof value === 'number' ? value : null

@@ -1,4 +1,5 @@
 import { convert } from '../../units/convert'
+import { numberText } from '../../words/written'
 import { isSpan, marks } from './marks'
 import type { TableColumn } from './tableColumn'
 
@@ -29,10 +30,10 @@ export function chartScale(
   const back = (value: number) => numberOr(convert(value, unit, canonical), value)
   const steps = marks(shown(min), shown(max), Math.max(3, Math.round(Math.abs(to - from) / 90)))
   const step = (steps[1] ?? 1) - (steps[0] ?? 0)
-  const decimals = Math.max(0, -Math.floor(Math.log10(Math.abs(step)) + 1e-9))
+  const decimals = Math.min(20, Math.max(0, -Math.floor(Math.log10(Math.abs(step)) + 1e-9)))
   const written = steps.map((mark) => ({
     at: at(back(mark)),
-    label: mark.toFixed(Math.min(decimals, 20)).replace('-', '\u2212'),
+    label: numberText(mark, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: 'min2' }),
   }))
   return { min, max, at, marks: written }
 }

@@ -27,7 +27,7 @@ export function readEntry(
     return isProblem(text) ? placed(text) : set({ kind: 'formula', text })
   }
   const { profile } = notebook
-  const context = { profile, decimal: '.', displayed: unit, quantity: name } as const
+  const context = { profile, displayed: unit, quantity: name }
   const limit = quantity.worksheet === 'sample' ? LIMIT.exec(entered) : null
   if (limit) {
     const bound = parseEntry(entered.slice(limit[0].length), row.unit, context)

@@ -24,6 +24,7 @@ export const page = {
   'page.units': 'Units',
   'page.units.us': 'US customary',
   'page.units.metric': 'Metric',
+  'page.numbers': 'Numbers',
   'page.paper': 'Paper',
   'page.paper.light': 'Light',
   'page.paper.dark': 'Dark',
