@@ -118,7 +118,7 @@ describe('refusals', () => {
     ['7 6', 'pH', METRIC, '“7 6” is not a number here; the decimal mark is “.”.'],
     ['１２', 'pH', METRIC, '“１２” is not a number here; the decimal mark is “.”.'],
     ['10³', 'mg/L', METRIC, '“³” is not a unit we know here; use for example mg/L, ppm.'],
-    ['<0.2', 'mg/L', METRIC, '“<0.2” is a limit, not a reading. Type a number, or “-” where there is no reading.'],
+    ['<0.2', 'mg/L', METRIC, '“<0.2” is a limit, not a reading. Here a number is wanted, or “-” where there is none.'],
     ['1e999', 'mg/L', METRIC, '“1e999” is beyond what can be computed.'],
     ['15000 gal', 'm³', METRIC, '“gal” can mean US gal, imp gal. Type the one that is meant.'],
     ['8 oz', 'L', US, '“oz” can mean US fl oz, imp fl oz, oz wt. Type the one that is meant.'],
