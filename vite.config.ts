@@ -121,6 +121,8 @@ export default defineConfig(({ mode }) => ({
           include: ['test/**/*.test.ts'],
           exclude: ['test/browser/**'],
           setupFiles: ['test/allWords.ts'],
+          // a busy machine is no failure
+          testTimeout: 60_000,
         },
       },
       {
