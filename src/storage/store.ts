@@ -8,7 +8,8 @@ import { checked } from '../notebook/schemaProblems'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { type Database, keysOf, openDatabase, strictly } from './database'
 import { entriesIn } from './entries'
-import { type Entry, type LogRecord, type Snapshot, STORES } from './records'
+import { type Entry, type LogRecord, STORES } from './records'
+import { recordsOf } from './recordsOf'
 import { type Readable, readableOf, replay } from './replay'
 import { sameWords, searchedOf } from './searched'
 import { keepState, type StateEntry, stateOf, statesOf } from './states'
@@ -59,12 +60,6 @@ interface Held {
   readonly since: number | null
 }
 
-interface Records {
-  readonly entry: Entry | undefined
-  readonly snapshots: readonly Snapshot[]
-  readonly log: readonly LogRecord[]
-}
-
 /** @param now the clock, milliseconds since 1970 */
 export async function openStore(name = 'basinbook', now: () => number = Date.now): Promise<Store | Problem> {
   const database = await openDatabase(name)
@@ -82,20 +77,8 @@ function storeOn(database: Database, now: () => number): Store {
     return turn
   }
 
-  /** All that is kept of one notebook, as of one moment. */
-  async function recordsOf(id: string): Promise<Records> {
-    const reading = database.transaction(STORES)
-    const [entry, snapshots, log] = await Promise.all([
-      reading.objectStore('notebooks').get(id),
-      reading.objectStore('snapshots').getAll(keysOf(id)),
-      reading.objectStore('log').getAll(keysOf(id)),
-      reading.done,
-    ])
-    return { entry, snapshots, log }
-  }
-
   async function read(id: string): Promise<Held | Problem> {
-    const { entry, snapshots, log } = await recordsOf(id)
+    const { entry, snapshots, log } = await recordsOf(database, id)
     if (entry === undefined) return problem('notebook_not_stored')
     const notebook = replay(entry, snapshots, log)
     return isProblem(notebook) ? notebook : { notebook, head: entry.head, since: null }
@@ -213,10 +196,10 @@ function storeOn(database: Database, now: () => number): Store {
     state: (id, seq) => inTurn(() => stateOf(database, id, seq)),
     readable: (id) =>
       inTurn(async () => {
-        const { entry, snapshots, log } = await recordsOf(id)
+        const { entry, snapshots, log } = await recordsOf(database, id)
         return entry === undefined ? problem('notebook_not_stored') : readableOf(entry, snapshots, log)
       }),
-    raw: (id) => inTurn(async () => JSON.stringify(await recordsOf(id), null, 1)),
+    raw: (id) => inTurn(async () => JSON.stringify(await recordsOf(database, id), null, 1)),
     close: () => database.close(),
   }
 }

@@ -1,4 +1,7 @@
-import type { Browser } from 'playwright-core'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { enter, eventually, ready, shown } from './grid'
 import { launch, open } from './open'
@@ -81,5 +84,51 @@ describe('earlier states', () => {
     await eventually(() => page.locator('.rail h1').textContent()).toBe(`${name}, as far as it can be read`)
     await eventually(() => shown(page, 'sample/ph')).toBe('7.9')
     await page.context().close()
+  })
+})
+
+describe('a backup of everything', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'basinbook-backup-'))
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+  const names = (page: Page) => page.locator('.lines .name').allTextContents()
+  const choose = (page: Page, path: string) => page.locator('input[type=file][accept^=".gz"]').setInputFiles(path)
+
+  test('is saved, taken in by another browser, and refused where it is not as it was written', async () => {
+    const first = await open(browser)
+    await ready(first.page)
+    await enter(first.page, 'sample/ph', 0, '7.9')
+    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await first.page.goto(`${first.page.url().split('#')[0]}#keeping`)
+    const download = first.page.waitForEvent('download')
+    await first.page.getByRole('button', { name: 'Save a backup' }).click()
+    const saved = join(folder, 'all.backup.gz')
+    const file = await download
+    expect(file.suggestedFilename()).toMatch(/^basinbook-[\dT-]+\.backup\.gz$/)
+    await file.saveAs(saved)
+    await eventually(() => first.page.locator('.said').textContent()).toContain('one notebook, one earlier state')
+
+    // beside what is here: the example of the same id, untouched by any edit
+    const second = await open(browser)
+    await ready(second.page)
+    await second.page.goto(`${second.page.url().split('#')[0]}#keeping`)
+    await choose(second.page, saved)
+    await second.page.getByText('Every record is as it was written.').waitFor()
+    await second.page.getByRole('button', { name: 'Take it in', exact: true }).click()
+    await eventually(() => second.page.locator('.said').textContent()).toContain('1 came under another name')
+    await second.page.goto(`${second.page.url().split('#')[0]}#notebooks`)
+    await eventually(async () => (await names(second.page)).some((name) => name.includes(', from the backup of'))).toBe(
+      true,
+    )
+
+    const broken = join(folder, 'broken.backup.gz')
+    writeFileSync(broken, readFileSync(saved).subarray(0, -30))
+    await second.page.goto(`${second.page.url().split('#')[0]}#keeping`)
+    await choose(second.page, broken)
+    await second.page.getByText('cut off or damaged').waitFor()
+    await choose(second.page, 'examples/lab-forty.csv')
+    await second.page.getByText('is no backup of Basinbook').waitFor()
+    expect([...first.errors, ...second.errors]).toEqual([])
+    await first.page.context().close()
+    await second.page.context().close()
   })
 })

@@ -2,6 +2,7 @@ import { keeping } from '../../words/en/keeping'
 import { addWords, say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { usePlace } from '../shell/place'
+import { Backup } from './Backup'
 import { EarlierStates } from './EarlierStates'
 import './keeping.css'
 import { Promised } from './Promised'
@@ -19,6 +20,7 @@ export function KeepingPage() {
       <h1>{say('page.title.keeping')}</h1>
       <p class="intro">{say('keeping.intro')}</p>
       <EarlierStates notebook={notebook()} />
+      <Backup />
       <Promised />
     </article>
   )

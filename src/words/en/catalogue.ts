@@ -1,3 +1,4 @@
+import { backup } from './backup'
 import { cases } from './cases'
 import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
@@ -21,6 +22,7 @@ import { study } from './study'
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
   ...start,
+  ...backup,
   ...keeping,
   ...offline,
   ...cases,
