@@ -4,7 +4,7 @@ import { type CaseCatalog, caseCatalog } from '../../src/planner/cases/caseCatal
 import type { CaseSource } from '../../src/planner/cases/caseDefinition'
 import { holdingCases } from '../../src/planner/cases/holdingCases'
 import { SHIPPED_CASES } from '../../src/planner/cases/shippedCases'
-import { type CaseStanding, standings } from '../../src/planner/cases/standing'
+import { type CaseStanding, showing, standings } from '../../src/planner/cases/standing'
 import { makePlan, type PlanRequest } from '../../src/planner/makePlan'
 import { type PlanRules, RULES } from '../../src/planner/rules'
 import type { Plan } from '../../src/planner/step'
@@ -15,6 +15,7 @@ export interface CaseBench {
   readonly known: CaseCatalog
   readonly bench: Bench
   readonly stand: (values: Values) => readonly CaseStanding[]
+  readonly show: (cases: readonly CaseStanding[], values: Values) => readonly CaseStanding[]
   readonly plan: (values: Values, chosen?: readonly string[], more?: Omit<PlanRequest, 'column' | 'cases'>) => Plan
 }
 
@@ -32,11 +33,18 @@ export function caseBench(own: readonly CaseSource[] = [], rules: PlanRules = RU
     },
   }
   const stand = (values: Values) => standings(bench, known, column(values))
+  const show = (cases: readonly CaseStanding[], values: Values) => showing(bench, known, cases, column(values))
   return {
     known,
     bench,
     stand,
+    show,
     plan: (values, chosen = [], more = {}) =>
-      makePlan(bench, { column: column(values), cases: holdingCases(stand(values), chosen), rules, ...more }),
+      makePlan(bench, {
+        column: column(values),
+        cases: show(holdingCases(stand(values), chosen), values),
+        rules,
+        ...more,
+      }),
   }
 }

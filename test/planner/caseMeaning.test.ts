@@ -23,7 +23,7 @@ const standing = (id: string, values: Values) => {
 }
 const truth = (id: string, values: Values, place = 'when') => standing(id, values).conditions.get(place)?.truth
 const shown = (id: string, values: Values, quantity: string): number => {
-  const one = standing(id, values).shown.get(quantity)
+  const one = bench.show([standing(id, values)], values)[0]?.shown.get(quantity)
   return one && 'value' in one && typeof one.value === 'number' ? one.value : Number.NaN
 }
 const follow = (id: string, values: Values) => bench.plan(values, [id])

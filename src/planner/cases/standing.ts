@@ -23,16 +23,14 @@ export interface CaseStanding {
   readonly shown: ReadonlyMap<string, Shown>
 }
 
-/** How each case stands in a water; what it shows is of the water with the targets that it sets. */
+/** How each case stands in a water: one column for all of them. */
 export function standings(
   bench: Bench,
   { cases, rules }: Pick<CaseCatalog, 'cases' | 'rules'>,
   column: Column,
 ): readonly CaseStanding[] {
-  const water = withRanges(bench, withTestErrors(column, rules))
-  const [formulas, tells] = listsFor(cases)
-  const answers = bench.evaluate([water], formulas)[0] ?? NOTHING
-  const stood = cases.map(({ source, rows }) => {
+  const answers = bench.evaluate([withRanges(bench, withTestErrors(column, rules))], formulasOf(cases))[0] ?? NOTHING
+  return cases.map(({ source, rows }) => {
     const conditions = new Map<string, Told>()
     const sets: Record<string, number> = {}
     for (const { path, row } of rows) {
@@ -40,40 +38,47 @@ export function standings(
       if (path[0] !== 'sets') conditions.set(path.join('.'), toldBy(answer))
       else if (answer && 'value' in answer && typeof answer.value === 'number') sets[String(path[1])] = answer.value
     }
-    return { source, conditions, sets, water: new Map([...water, ...Object.entries(sets)]) }
+    return { source, conditions, sets, shown: new Map() }
   })
-  const changed = stood.filter(({ sets }) => Object.keys(sets).length > 0)
-  const [plainly = NOTHING, ...others] = bench.evaluate([water, ...changed.map((one) => one.water)], tells)
-  return stood.map((one) => {
-    const of = others[changed.indexOf(one)] ?? plainly
-    const shown = new Map(tellsOf(one.source).map((name) => [name, shownOf(name, one.water, of.get(name))]))
-    return { source: one.source, conditions: one.conditions, sets: one.sets, shown }
+}
+
+/** The same cases with what they show: of the water with the targets that each sets. */
+export function showing(
+  bench: Bench,
+  { rules }: Pick<CaseCatalog, 'rules'>,
+  cases: readonly CaseStanding[],
+  column: Column,
+): readonly CaseStanding[] {
+  const given = withTestErrors(column, rules)
+  return cases.map((standing) => {
+    const tells = tellsOf(standing.source)
+    const water = new Map([...given, ...Object.entries(standing.sets)])
+    const answers = (tells.length === 0 ? undefined : bench.evaluate([water], tells)[0]) ?? NOTHING
+    return { ...standing, shown: new Map(tells.map((name) => [name, shownOf(name, water, answers.get(name))])) }
   })
 }
 
 const NOTHING: Answers = new Map<string, Answer>()
 
-type Lists = readonly [formulas: readonly string[], tells: readonly string[]]
-
-/** The same lists for the same cases, so that what works them out is set up once. */
-function listsFor(cases: CaseCatalog['cases']): Lists {
-  const known = lists.get(cases)
-  if (known) return known
-  const made: Lists = [
-    cases.flatMap(({ rows }) => rows.map(({ row }) => row)),
-    [...new Set(cases.flatMap(({ source }) => tellsOf(source)))],
-  ]
-  lists.set(cases, made)
+/** The same list for the same cases, so that what works it out is set up once. */
+function formulasOf(cases: CaseCatalog['cases']): readonly string[] {
+  const made = formulas.get(cases) ?? cases.flatMap(({ rows }) => rows.map(({ row }) => row))
+  formulas.set(cases, made)
   return made
 }
-const lists = new WeakMap<CaseCatalog['cases'], Lists>()
+const formulas = new WeakMap<CaseCatalog['cases'], readonly string[]>()
+
+function tellsOf(source: CaseSource): readonly string[] {
+  const made = tells.get(source) ?? [
+    ...new Set(source.definition.steps.flatMap((step) => ('id' in step ? (step.tells ?? []) : []))),
+  ]
+  tells.set(source, made)
+  return made
+}
+const tells = new WeakMap<CaseSource, readonly string[]>()
 
 export function told({ conditions }: CaseStanding, ...path: (string | number)[]): Told {
   return conditions.get(path.join('.')) ?? { truth: 'unknown', names: [] }
-}
-
-function tellsOf({ definition }: CaseSource): readonly string[] {
-  return definition.steps.flatMap((step) => ('id' in step ? (step.tells ?? []) : []))
 }
 
 function toldBy(answer: Answer | undefined): Told {

@@ -1,21 +1,26 @@
 import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
-import type { ShelfProduct } from '../../planner/shelf'
 import type { Plan, Step } from '../../planner/step'
+import { cases } from '../../words/en/cases'
+import { casesPool } from '../../words/en/cases-pool'
+import { casesWater } from '../../words/en/cases-water'
 import { pagePlan } from '../../words/en/page-plan'
 import { planWords } from '../../words/en/plan'
 import { planRules } from '../../words/en/plan-rules'
-import { addWords, say, sentence } from '../../words/say'
+import { ruleValues } from '../../words/en/rule-values'
+import { addWords, say } from '../../words/say'
 import { labelOf } from '../labelOf'
+import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
-import { columnOf, limitsOf } from './columnOf'
+import { CaseEnds } from './CaseEnds'
+import { Cases } from './Cases'
 import { createPlan } from './createPlan'
-import { amountWords, money, planSentence, type Reader } from './planSentence'
+import { amountWords, money, planSentence, problemSentence, type Reader } from './planSentence'
 import { Shelf } from './Shelf'
 import { StepView } from './StepView'
 
-addWords({ ...pagePlan, ...planWords, ...planRules })
+addWords({ ...cases, ...casesPool, ...casesWater, ...pagePlan, ...planWords, ...planRules, ...ruleValues })
 
 /** The step plan of one scenario: may people swim, what was found, what to do and when, what is left open. */
 export function PlanPage() {
@@ -25,9 +30,7 @@ export function PlanPage() {
     const wanted = chosen()
     return wanted !== null && book.scenarios().includes(wanted) ? wanted : book.baseline()
   })
-  const column = createMemo(() => columnOf(book, scenario()))
-  const shelf = createMemo(() => Object.values(book.notebook().shelf).map(({ id: _, ...item }) => item as ShelfProduct))
-  const planned = createPlan(scenario, column, shelf, () => limitsOf(book, scenario()))
+  const { planned, column, cases, refused } = createPlan(book, scenario)
   const plan = (): Plan | null => {
     const now = planned()
     return typeof now === 'string' ? null : now
@@ -38,6 +41,7 @@ export function PlanPage() {
       profile: book.notebook().profile,
       unit: book.unit,
       water: column() ?? new Map(),
+      changes: book.notebook().rules,
     }),
   )
 
@@ -65,7 +69,9 @@ export function PlanPage() {
           {say('page.print')}
         </button>
       </div>
+      <Cases scenario={scenario()} cases={cases()} asks={(plan()?.cases ?? []).flatMap(({ asks }) => asks)} />
       <Shelf />
+      <Problems problems={refused()} />
       <Switch>
         <Match when={planned() === 'making'}>
           <p class="quiet">{say('page.plan.making')}</p>
@@ -117,14 +123,13 @@ function Planned(props: { plan: Plan; reader: Reader }) {
           }}
         </For>
       </Show>
+      <For each={props.plan.cases}>{(of) => <CaseEnds of={of} reader={props.reader} />}</For>
       <Show when={props.plan.unmet.length > 0}>
         <section>
           <h2>{say('page.plan.unmet')}</h2>
           <ul class="lines">
             <For each={props.plan.unmet}>
-              {({ quantity, problem }) => (
-                <li>{sentence({ ...problem, path: problem.path.length > 0 ? problem.path : [name(quantity)] })}</li>
-              )}
+              {({ quantity, problem }) => <li>{problemSentence(problem, name(quantity))}</li>}
             </For>
           </ul>
         </section>

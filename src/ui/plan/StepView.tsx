@@ -1,7 +1,16 @@
 import { For, Show } from 'solid-js'
 import type { Step } from '../../planner/step'
 import { say } from '../../words/say'
-import { money, planSentence, productWords, quantityWords, type Reader } from './planSentence'
+import {
+  money,
+  planSentence,
+  productWords,
+  quantityLabel,
+  quantityWords,
+  type Reader,
+  ruleWords,
+  shownWords,
+} from './planSentence'
 
 /** What is foretold after a step, in the order of a test bench. */
 const FORETOLD = ['ph', 'total_alkalinity', 'calcium_hardness', 'cyanuric_acid', 'salt', 'free_chlorine'] as const
@@ -31,6 +40,14 @@ export function StepView(props: { step: Step; number: number; reader: Reader }) 
       <div class="what">
         <p class="says">{sentence(props.step.says)}</p>
         <For each={props.step.how}>{(how) => <p>{sentence(how)}</p>}</For>
+        <For each={props.step.shown ?? []}>
+          {(one) => (
+            <p class="foretold">
+              <span class="quiet">{quantityLabel(props.reader, one.quantity)}:</span>{' '}
+              {'value' in one ? shownWords(props.reader, one.quantity, one.value) : say('page.cases.unknown')}
+            </p>
+          )}
+        </For>
         <Show when={state().length > 0}>
           <p class="quiet">{state().join(' ')}</p>
         </Show>
@@ -65,7 +82,7 @@ export function StepView(props: { step: Step; number: number; reader: Reader }) 
           <details>
             <summary>{say('page.plan.why')}</summary>
             <ul>
-              <For each={props.step.rules}>{(rule) => <li>{say(`rule.${rule}`)}</li>}</For>
+              <For each={props.step.rules}>{(rule) => <li>{ruleWords(props.reader, rule)}</li>}</For>
             </ul>
           </details>
         </Show>

@@ -1,30 +1,49 @@
-import { type Accessor, createComputed, createEffect, createSignal, on, onCleanup } from 'solid-js'
+import { type Accessor, createComputed, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js'
 import type { Column } from '../../planner/bench'
-import type { Shelf } from '../../planner/shelf'
+import type { CaseLine } from '../../planner/cases/planWithCases'
+import type { ShelfProduct } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
+import type { Problem } from '../../words/problem'
+import type { Book } from '../shell/book'
+import { columnOf, limitsOf } from './columnOf'
 import type { PlanAsked, PlanMade } from './planWorker'
 
 /** What is known of the plan: still being made, made, or impossible. */
 export type Planned = Plan | 'making' | 'none'
 
+export interface PlanOfBook {
+  readonly planned: Accessor<Planned>
+  /** the water that it is made for; null until all of it is known */
+  readonly column: Accessor<Column | null>
+  /** how each case stands in that water */
+  readonly cases: Accessor<readonly CaseLine[]>
+  /** what of the notebook's own cases and values of rules does not hold, and why */
+  readonly refused: Accessor<readonly Problem[]>
+}
+
 /** Readings come one by one; a plan is made when they rest for this long, in milliseconds. */
 const REST = 250
 
 /**
- * The plan for a scenario's water, made in a worker and made again when the water changes. The last one stands until then,
- * but never that of another scenario.
+ * The plan for a scenario's water, made in a worker and made again when the water, the shelf, the cases or the rules change.
+ * The last one stands until then, but never that of another scenario.
  */
-export function createPlan(
-  scenario: Accessor<string>,
-  column: Accessor<Column | null>,
-  shelf: Accessor<Shelf>,
-  censored: Accessor<ReadonlySet<string>>,
-): Accessor<Planned> {
+export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   const [planned, setPlanned] = createSignal<Planned>('making')
+  const [cases, setCases] = createSignal<readonly CaseLine[]>([])
+  const [refused, setRefused] = createSignal<readonly Problem[]>([])
+  const column = createMemo(() => columnOf(book, scenario()))
+  const parts = createMemo(() => {
+    const { shelf, cases: own, rules, profile } = book.notebook()
+    return { shelf, own, rules, profile }
+  })
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
   let asked = 0
   worker.onmessage = ({ data }: MessageEvent<PlanMade>) => {
-    if (data.id === asked) setPlanned(data.plan ?? 'none')
+    if (data.id !== asked) return
+    setCases(data.cases)
+    setRefused(data.refused)
+    setPlanned(data.plan ?? 'none')
   }
   worker.onerror = () => setPlanned('none')
 
@@ -35,14 +54,27 @@ export function createPlan(
     }),
   )
   createEffect(() => {
-    const [water, onHand, limits] = [column(), shelf(), censored()]
+    const water = column()
+    const { shelf, own, rules, profile } = parts()
+    const censored = limitsOf(book, scenario())
+    const chosen = book.scenario(scenario())?.cases ?? []
     if (water === null) return
+    const onHand = Object.values(shelf).map(({ id: _, ...item }) => item as ShelfProduct)
     const timer = setTimeout(() => {
       asked += 1
-      worker.postMessage({ id: asked, column: water, shelf: onHand, censored: limits } satisfies PlanAsked)
+      worker.postMessage({
+        id: asked,
+        column: water,
+        shelf: onHand,
+        censored,
+        cases: own,
+        chosen,
+        rules,
+        profile,
+      } satisfies PlanAsked)
     }, REST)
     onCleanup(() => clearTimeout(timer))
   })
   onCleanup(() => worker.terminate())
-  return planned
+  return { planned, column, cases, refused }
 }

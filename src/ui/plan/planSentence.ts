@@ -1,9 +1,11 @@
+import type { Value } from '../../functions/define'
 import type { Column } from '../../planner/bench'
+import type { RuleChanges } from '../../planner/changeRules'
 import type { Amount, Say } from '../../planner/step'
 import { formatValue } from '../../units/format'
 import type { Profile } from '../../units/profile'
-import type { Fact } from '../../words/problem'
-import { hasWords, say } from '../../words/say'
+import type { Fact, Problem } from '../../words/problem'
+import { hasWords, say, sentence } from '../../words/say'
 import { numberText } from '../../words/written'
 import type { Outline } from '../../worksheet/catalog'
 import { decimalsOf } from '../decimalsOf'
@@ -18,6 +20,8 @@ export interface Reader {
   readonly unit: (quantity: string) => string
   /** the readings that sentences speak of */
   readonly water: Column
+  /** values of the rules that this notebook changed */
+  readonly changes: RuleChanges
 }
 
 /** A sentence of the plan: products, readings and amounts in the reader's words and units. */
@@ -30,7 +34,7 @@ export function planSentence(reader: Reader, { key, facts }: Say): string {
     else if (Array.isArray(fact))
       words[name] = fact.map((one) => labelInside(one, reader.catalog.quantities.get(one)?.row))
     else if (name === 'reading') words[name] = readingWords(reader, String(fact))
-    else if (name === 'rule' && hasWords(`rule.${fact}`)) words[name] = say(`rule.${fact}`)
+    else if (name === 'rule') words[name] = keptBy(String(fact))
     else if (name === 'sanitizer') words[name] = say(`choice.sanitizer.${fact}`)
     else if (typeof fact !== 'number') continue
     else if (name === 'centimetres')
@@ -39,7 +43,50 @@ export function planSentence(reader: Reader, { key, facts }: Say): string {
     else if (quantity && TARGETS.has(name)) words[name] = quantityWords(reader, quantity, fact)
     else if (!COUNTS.has(name)) words[name] = rounded(fact)
   }
-  return say(key, words)
+  return hasWords(key) ? say(key, words) : key
+}
+
+/** What keeps a step out: the reason of a rule, or the name of a case. */
+function keptBy(id: string): string {
+  const key = id.startsWith('case.') ? `${id}.label` : `rule.${id}`
+  return hasWords(key) ? say(key) : id.replace(/^case\./, '').replaceAll('_', ' ')
+}
+
+/** Why something is not met at the end. */
+export function problemSentence(problem: Problem, name: string): string {
+  const { rule, products } = problem.facts
+  const facts = {
+    ...problem.facts,
+    ...(typeof rule === 'string' ? { rule: keptBy(rule) } : {}),
+    ...(Array.isArray(products) ? { products: products.map(productWords) } : {}),
+  }
+  return sentence({ ...problem, facts, path: problem.path.length > 0 ? problem.path : [name] })
+}
+
+/** Why a rule is kept, and what of it this notebook changed. */
+export function ruleWords({ changes }: Reader, rule: string): string {
+  const changed = Object.entries(changes).filter(([key]) => key.startsWith(`${rule}.`))
+  const reason = say(`rule.${rule}`)
+  if (changed.length === 0) return reason
+  const values = changed.map(([key, value]) => say('rule.changed_value', { value: ruleValueLabel(key), to: value }))
+  return say('rule.changed', { reason, values })
+}
+
+/** The name of a value of the rules. */
+export function ruleValueLabel(key: string): string {
+  const own = `rule_value.${key}`
+  return hasWords(own) ? say(own) : key
+}
+
+export function quantityLabel(reader: Reader, quantity: string): string {
+  return labelOf(quantity, reader.catalog.quantities.get(quantity)?.row)
+}
+
+/** A value that stands beside a step, whatever its kind. */
+export function shownWords(reader: Reader, quantity: string, value: Value): string {
+  if (typeof value === 'number') return quantityWords(reader, quantity, value)
+  const key = `choice.${quantity}.${value}`
+  return hasWords(key) ? say(key) : String(value)
 }
 
 const AMOUNTS = new Set(['amount', 'rest', 'pack'])
@@ -92,14 +139,30 @@ const SHOWN: Readonly<Record<Profile, Readonly<Record<Amount['unit'], readonly (
   },
 }
 
-/** An amount to three figures, never rounded up: what is added must not be more than was worked out. */
+/** Under so many of the large unit an amount is said in both: 3 lb 7 oz wt. */
+const IN_TWO = 10
+
+/** A hair up, so that 2 kg, which is 2000.0000000001 g, does not come out as 1999. */
+const HAIR = 1e-6
+
+/** An amount, never rounded up: what is added must not be more than was worked out. */
 export function amountWords(value: number, unit: Amount['unit'], profile: Profile): string {
   const units = SHOWN[profile][unit]
-  const [code, size] = units.find(([, one]) => value >= one) ?? units.at(-1) ?? [unit, 1]
-  const shown = value / size
-  const step = 10 ** Math.max(-2, Math.floor(Math.log10(Math.max(shown, 1e-9))) - 2)
-  // A hair up, so that 2 kg, which is 2000.0000000001 g, does not come out as 1999.
-  const floored = Math.floor(shown / step + 1e-6) * step
+  const [code, size] = units.find(([, one]) => value >= one * (1 - HAIR)) ?? units.at(-1) ?? [unit, 1]
+  const small = units[units.findIndex(([other]) => other === code) + 1]
+  if (profile === 'us' && small && value < IN_TWO * size) {
+    const large = Math.floor(value / size + HAIR)
+    const rest = Math.max(0, value - large * size)
+    if (rest < small[1] * 0.005) return inUnit(large, code)
+    return say('plan.amount.two', { large: inUnit(large, code), small: inUnit(rest / small[1], small[0]) })
+  }
+  return inUnit(value / size, code, profile === 'us' ? 5 : unit === 'm³' ? 4 : 3)
+}
+
+/** So many figures, at most two of them after the point. */
+function inUnit(value: number, code: string, figures = 5): string {
+  const step = 10 ** Math.max(-2, Math.floor(Math.log10(Math.max(value, 1e-9))) - figures + 1)
+  const floored = Math.floor(value / step + HAIR * Math.max(1, value / step)) * step
   return `${numberText(Number(floored.toPrecision(6)), { maximumFractionDigits: 2 })} ${unitWords(code)}`
 }
 

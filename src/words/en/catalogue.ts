@@ -16,6 +16,7 @@ import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
 import { results } from './results'
+import { ruleValues } from './rule-values'
 import { start } from './start'
 import { study } from './study'
 
@@ -34,6 +35,7 @@ export const en = {
   ...pagePlan,
   ...planWords,
   ...planRules,
+  ...ruleValues,
   ...problemsIntake,
   ...results,
   ...study,

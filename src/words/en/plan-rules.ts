@@ -1,5 +1,7 @@
 /** `rule.<id>`: why a rule of the step plan is kept, in plain words. */
 export const planRules = {
+  'rule.changed': '{reason} Changed in this notebook: {values}.',
+  'rule.changed_value': '{value} {to}',
   'rule.order': 'Chlorine comes first, to the least that the code asks for; where pH is high, pH comes before it.',
   'rule.daily_chlorine': 'Until the cell runs, the sun and the bathers take chlorine that only a hand puts back.',
   'rule.bleached_test': 'A bleached test reads next to nothing in a pool that may hold thirty.',
