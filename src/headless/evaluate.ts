@@ -9,6 +9,7 @@ import { isProblem, type Problem, problem } from '../words/problem'
 import { say, sentence } from '../words/say'
 import type { Catalog } from '../worksheet/catalog'
 import { shippedCatalog } from '../worksheet/shippedCatalog'
+import { readCases } from './cases'
 import { openInput } from './input'
 import { type Options, readOptions } from './options'
 import { planTable } from './plan'
@@ -34,6 +35,8 @@ async function evaluate(args: readonly string[]): Promise<number> {
   if (isProblem(wanted)) return usage(wanted)
   const set = readSet(options.set, catalog)
   if (isProblem(set)) return usage(set)
+  const cases = await readCases(options.cases)
+  if (!('chosen' in cases)) return usage(...cases)
   const bytes = options.file === '-' ? process.stdin : createReadStream(options.file)
   const input = await openInput(bytes[Symbol.asyncIterator](), catalog, options).catch((error: unknown) =>
     problem('input_not_opened', [options.file], { why: error instanceof Error ? error.message : String(error) }),
@@ -47,7 +50,7 @@ async function evaluate(args: readonly string[]): Promise<number> {
   if (unknown.length > 0) complain(say('headless.columns_not_used', { names: unknown }))
 
   const dated = input.columns.some(({ kind }) => kind === 'date')
-  const table = options.worksheets.includes(PLAN) ? planTable(catalog) : valueTable(catalog, wanted, dated)
+  const table = options.worksheets.includes(PLAN) ? planTable(cases) : valueTable(catalog, wanted, dated)
   await print([table.header])
   const rules = { catalog, columns: input.columns, decimal: input.decimal, censored: options.censored, set }
   let refused = 0
@@ -166,8 +169,8 @@ function complain(text: string): void {
   process.stderr.write(`${text}\n`)
 }
 
-function usage(wrong: Problem): 2 {
-  complain(sentence(wrong))
+function usage(...wrong: readonly Problem[]): 2 {
+  for (const one of wrong) complain(sentence(one))
   complain(say('headless.usage'))
   return 2
 }

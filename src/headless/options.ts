@@ -6,6 +6,8 @@ export interface Options {
   readonly only: readonly string[]
   /** as given: `volume=15000 gal` is ['volume', '15000 gal'] */
   readonly set: readonly (readonly [name: string, text: string])[]
+  /** cases that are not routine, for the plan: an id, or a path */
+  readonly cases: readonly string[]
   readonly decimal: '.' | ',' | null
   readonly delimiter: string | null
   readonly censored: 'limit' | 'half' | 'zero' | null
@@ -40,7 +42,7 @@ export function readOptions(args: readonly string[]): Options | Problem {
   const censored = oneOf('censored', values.censored, ['limit', 'half', 'zero'])
   const delimiter = oneOf('delimiter', values.delimiter, [',', ';', '\t', '|'])
   for (const choice of [decimal, censored, delimiter]) if (isProblem(choice)) return choice
-  return { worksheets, only, set, file, decimal, censored, delimiter } as Options
+  return { worksheets, only, cases: values.case ?? [], set, file, decimal, censored, delimiter } as Options
 }
 
 function parse(args: readonly string[]) {
@@ -51,6 +53,7 @@ function parse(args: readonly string[]) {
       worksheet: { type: 'string', multiple: true },
       only: { type: 'string', multiple: true },
       set: { type: 'string', multiple: true },
+      case: { type: 'string', multiple: true },
       decimal: { type: 'string' },
       delimiter: { type: 'string' },
       censored: { type: 'string' },

@@ -1,8 +1,12 @@
 import { Batch } from '../engine/batch'
 import type { Bench } from '../planner/bench'
-import { makePlan } from '../planner/makePlan'
+import { caseCatalog } from '../planner/cases/caseCatalog'
+import { type PlanWithCases, planWithCases } from '../planner/cases/planWithCases'
+import { SHIPPED_CASES } from '../planner/cases/shippedCases'
+import { RULES } from '../planner/rules'
 import type { Plan, Step } from '../planner/step'
 import type { Catalog } from '../worksheet/catalog'
+import type { AskedCases } from './cases'
 import type { ReadRow } from './readRow'
 import type { Table } from './table'
 import { withVolumeInterval } from './volumeInterval'
@@ -15,12 +19,16 @@ const HEADER: readonly string[] = [
   ...['lsi', 'rules', 'notices'],
 ]
 
-/** `--worksheet plan`: one line a step, and one line `none` for a sample that needs nothing. */
-export function planTable(catalog: Catalog): Table {
-  const bench = benchFor(catalog)
+/**
+ * `--worksheet plan`: one line a step, and one line `none` for a sample that needs nothing. A case that is followed gives its
+ * gates, waits and tests as lines with `case:<id>` among their notices; one whose signs are there only, `sign:<id>` at the end.
+ */
+export function planTable({ sources, chosen }: AskedCases): Table {
+  const known = caseCatalog([...SHIPPED_CASES, ...sources], RULES)
+  const bench = benchFor(known.catalog)
   return {
     header: HEADER,
-    lines: (rows) => rows.flatMap((row) => linesOf(row, makePlan(bench, requestOf(row)))),
+    lines: (rows) => rows.flatMap((row) => linesOf(row, planWithCases(bench, known, requestOf(row), chosen))),
   }
 }
 
@@ -47,13 +55,15 @@ function requestOf(row: ReadRow) {
   return { column: withVolumeInterval(row.given), censored: new Set(censored) }
 }
 
-function linesOf(row: ReadRow, plan: Plan): readonly (readonly string[])[] {
-  const last = [...row.notices, ...planNotices(plan)]
-  if (plan.steps.length === 0) {
+function linesOf(row: ReadRow, { plan, cases }: PlanWithCases): readonly (readonly string[])[] {
+  const last = [...row.notices, ...planNotices(plan), ...caseNotices(cases)]
+  // what a case has done by hand alone is no line: the table's kinds are those of the plan
+  const steps = plan.steps.filter(({ kind }) => kind !== 'do')
+  if (steps.length === 0) {
     return [[row.sample, '1', 'none', '', '', '', '', '', '', ...waterOf(plan.end, plan.lsi), '', last.join(' ')]]
   }
-  return plan.steps.map((step, i) => {
-    const notices = [...stepNotices(step), ...(i === plan.steps.length - 1 ? last : [])]
+  return steps.map((step, i) => {
+    const notices = [...stepNotices(step), ...(i === steps.length - 1 ? last : [])]
     return [
       row.sample,
       String(i + 1),
@@ -75,9 +85,17 @@ function waterOf(water: Step['water'], lsi: number | undefined): readonly string
   return [...READINGS.map((name) => written(water.get(name))), written(lsi)]
 }
 
-function stepNotices({ kind, retest, part, times, notices }: Step): readonly string[] {
+/** The cases that the plan follows, and those of which only the signs are there. */
+function caseNotices(cases: PlanWithCases['cases']): readonly string[] {
+  return cases.flatMap(({ id, when, followed }) =>
+    followed ? [`case:${id}`] : when.truth === 'yes' ? [`sign:${id}`] : [],
+  )
+}
+
+function stepNotices({ kind, retest, part, times, notices, case: of }: Step): readonly string[] {
   return [
     ...notices,
+    ...(of === undefined ? [] : [`case:${of}`]),
     ...(kind === 'retest' ? retest.map((name) => `test:${name}`) : []),
     ...(part === undefined ? [] : [part === 1 ? 'part:1' : 'at_most:2']),
     ...(times === undefined || times === 1 ? [] : [`times:${times}`]),

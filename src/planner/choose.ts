@@ -2,7 +2,7 @@ import type { Value } from '../functions/define'
 import { type Problem, problem } from '../words/problem'
 import { type Answers, workedOut } from './bench'
 import { changed, type Draft, numberIn, problemIn } from './draft'
-import { labelOf, massRow, productsFor, ROLES, type Role, type ShelfProduct } from './shelf'
+import { labelOf, massRow, packIn, productsFor, ROLES, type Role, type ShelfProduct } from './shelf'
 import type { Cost } from './step'
 
 /** A product, and how much of it the worksheet asks for. */
@@ -35,7 +35,9 @@ export function choose(draft: Draft, role: Role, targets: Targets): Chosen | Pro
     const litres = numberIn(of, ROLES[role].volume ?? '')
     const need = litres ?? numberIn(of, massRow(item))
     if (need === undefined) return []
-    return [{ item, need, unit: litres === undefined ? 'kg' : 'L', answers: of }]
+    const unit = litres === undefined ? 'kg' : 'L'
+    const pack = item.pack ?? packIn(role, unit, draft.column)
+    return [{ item: pack === undefined ? item : { ...item, pack }, need, unit, answers: of }]
   })
   const [first, second] = byCost(dosed)
   if (first) {

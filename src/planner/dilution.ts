@@ -55,6 +55,7 @@ export function dilute(draft: Draft): void {
     if (governing.some((name) => lost.has(name))) break
   }
   if (draft.steps.length === before) return
+  beforeItLeaves(draft, before)
   for (const name of governing)
     verdict(draft, name, 'step', say('plan.verdict.over', { quantity: name, most: Number(most[`most_${name}`]) }))
   for (const name of lost) draft.unusable.set(name, 'drain')
@@ -130,7 +131,13 @@ function round(
     at,
     wait: waits,
     retest: lost,
-    rules: holding(draft, 'drain', 'discharge', ...(governing.includes('cyanuric_acid') ? ['stabilizer_ratio'] : [])),
+    rules: holding(
+      draft,
+      'drain',
+      'discharge',
+      'out_of_water',
+      ...(governing.includes('cyanuric_acid') ? ['stabilizer_ratio'] : []),
+    ),
     notices: [],
     water: draft.column,
     ...lsiNow(draft),
@@ -139,10 +146,31 @@ function round(
   return lost
 }
 
+/** What leaves the pool is tested first, and where it goes is asked. */
+function beforeItLeaves(draft: Draft, place: number): void {
+  const most = rule(draft, 'discharge', 'free_chlorine')
+  const [first] = draft.steps.slice(place)
+  if (most === undefined || !first) return
+  const facts = { most, low: rule(draft, 'discharge', 'ph_least') ?? 0, high: rule(draft, 'discharge', 'ph_most') ?? 0 }
+  draft.steps.splice(place, 0, {
+    kind: 'retest',
+    says: say('plan.retest.discharge', { readings: ['free_chlorine', 'ph'], ...facts }),
+    how: [say('plan.how.discharge')],
+    cautions: [],
+    at: first.at,
+    wait: 0,
+    retest: ['free_chlorine', 'ph'],
+    rules: holding(draft, 'discharge'),
+    notices: [],
+    water: draft.taken,
+  })
+}
+
 function drainCautions(draft: Draft, chlorine: number | undefined): readonly Say[] {
   const most = rule(draft, 'discharge', 'free_chlorine')
   return [
     ...(holds(draft, 'drain') ? [say('plan.caution.shell_lifts'), say('plan.caution.runs_dry')] : []),
+    ...(holds(draft, 'out_of_water') ? [say('plan.caution.out_of_water')] : []),
     ...(most === undefined ? [] : [say('plan.caution.discharge', { most })]),
     ...(most !== undefined && chlorine !== undefined && chlorine > most
       ? [say('plan.caution.dechlorinate', { most })]

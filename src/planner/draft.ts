@@ -138,10 +138,10 @@ export function testError(draft: Draft, name: string): number {
 }
 
 /** The range that holds for a quantity in this pool, by shell, use, setting and the chosen set. */
-export function bandOf(draft: Draft, name: string): Band | undefined {
+export function bandOf(draft: Draft, name: string, water: Column = draft.column): Band | undefined {
   const row = draft.bench.catalog.quantities.get(name)?.row
   if (!row) return undefined
-  const values = conditionsOf(row).map((condition) => [condition, draft.column.get(condition)] as const)
+  const values = conditionsOf(row).map((condition) => [condition, water.get(condition)] as const)
   return bandFor(row, Object.fromEntries(values))
 }
 

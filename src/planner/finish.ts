@@ -9,6 +9,7 @@ import { judge } from './judge'
 import { risenOver } from './limits'
 import { saltTarget } from './salt'
 import type { Plan, Swim } from './step'
+import { swimAfter } from './swim'
 
 /** Chlorine as it is wanted at the time of the last step. */
 export function lastChlorine(draft: Draft): void {
@@ -84,10 +85,18 @@ export function finished(draft: Draft, swim: Swim): Plan {
     end: draft.column,
     ...lsiNow(draft),
     complete: draft.complete,
-    swim,
+    swim: again(draft, swim),
     cases: draft.cases,
     ...(known.length > 0 && known.length === costs.length ? { cost: known.reduce((sum, cost) => sum + cost, 0) } : {}),
   }
+}
+
+/** When people may swim again, where a rule says what that asks for. */
+function again(draft: Draft, swim: Swim): Swim {
+  const closed = swim.reasons.some(({ key }) => key === 'plan.swim.case')
+  if (swim.now === 'yes' || closed || !holds(draft, 'swim_again')) return swim
+  const after = swimAfter(draft)
+  return after === undefined ? swim : { ...swim, after }
 }
 
 function targetsOf(draft: Draft): readonly (readonly [quantity: string, target: number])[] {

@@ -35,33 +35,48 @@ interface RoleRows {
   readonly product?: string
   /** the row that holds its purity, 0 to 1, instead of a strength */
   readonly purity?: string
-  /** the row that holds the size of its pack */
-  readonly pack?: string
+  /** the rows that hold the size of its pack, by the unit that it is dosed in */
+  readonly pack: { readonly kg: string; readonly L?: string }
 }
 
 export const ROLES: Readonly<Record<Role, RoleRows>> = {
-  acid: { rows: 'acid', volume: 'acid_volume', mass: 'acid_mass' },
-  base: { rows: 'base', mass: 'soda_ash_mass', product: 'sodium_carbonate' },
-  bicarbonate: { mass: 'bicarbonate_mass', product: 'sodium_bicarbonate' },
-  borate: { rows: 'borate', mass: 'borate_mass' },
-  calcium: { rows: 'calcium', mass: 'calcium_product_mass' },
-  chlorine: { rows: 'chlorine', volume: 'chlorine_product_volume', mass: 'chlorine_product_mass' },
-  stabilizer: { mass: 'cyanuric_acid_mass', product: 'cyanuric_acid', purity: 'stabilizer_purity' },
-  neutralizer: { rows: 'neutralizer', mass: 'neutralizer_mass' },
-  salt: { mass: 'salt_mass', product: 'salt', purity: 'salt_purity', pack: 'bag_mass' },
+  acid: {
+    rows: 'acid',
+    volume: 'acid_volume',
+    mass: 'acid_mass',
+    pack: { kg: 'acid_pack_mass', L: 'acid_pack_volume' },
+  },
+  base: { rows: 'base', mass: 'soda_ash_mass', product: 'sodium_carbonate', pack: { kg: 'base_pack_mass' } },
+  bicarbonate: { mass: 'bicarbonate_mass', product: 'sodium_bicarbonate', pack: { kg: 'bicarbonate_pack_mass' } },
+  borate: { rows: 'borate', mass: 'borate_mass', pack: { kg: 'borate_pack_mass' } },
+  calcium: { rows: 'calcium', mass: 'calcium_product_mass', pack: { kg: 'calcium_pack_mass' } },
+  chlorine: {
+    rows: 'chlorine',
+    volume: 'chlorine_product_volume',
+    mass: 'chlorine_product_mass',
+    pack: { kg: 'chlorine_pack_mass', L: 'chlorine_pack_volume' },
+  },
+  stabilizer: {
+    mass: 'cyanuric_acid_mass',
+    product: 'cyanuric_acid',
+    purity: 'stabilizer_purity',
+    pack: { kg: 'stabilizer_pack_mass' },
+  },
+  neutralizer: { rows: 'neutralizer', mass: 'neutralizer_mass', pack: { kg: 'neutralizer_pack_mass' } },
+  salt: { mass: 'salt_mass', product: 'salt', purity: 'salt_purity', pack: { kg: 'bag_mass' } },
 }
 
 /** The products to choose from: those on the shelf, else the one that the column names. */
 export function productsFor(role: Role, shelf: Shelf, column: Column): readonly ShelfProduct[] {
   const onHand = shelf.filter((item) => item.role === role)
   if (onHand.length > 0) return onHand
-  const { rows, product, purity, pack } = ROLES[role]
+  const { rows, product, purity } = ROLES[role]
   const number = (name: string | undefined) => asNumber(name === undefined ? undefined : column.get(name))
   const named = rows === undefined ? undefined : column.get(`${rows}_product`)
   if (typeof named !== 'string') {
     if (product === undefined) return []
     const strength = 100 * (number(purity) ?? 1)
-    return [{ role, product, strength, basis: 'mass_percent', ...given('pack', number(pack)) }]
+    return [{ role, product, strength, basis: 'mass_percent' }]
   }
   const basis = column.get(`${rows}_strength_basis`)
   return [
@@ -72,6 +87,12 @@ export function productsFor(role: Role, shelf: Shelf, column: Column): readonly 
       ...given('basis', typeof basis === 'string' ? basis : undefined),
     },
   ]
+}
+
+/** The size of a product's pack as the worksheets have it, where the shelf says nothing of it. */
+export function packIn(role: Role, unit: 'kg' | 'L', column: Column): number | undefined {
+  const row = ROLES[role].pack[unit]
+  return asNumber(row === undefined ? undefined : column.get(row))
 }
 
 /** The answer that holds the mass of a product: bases are told apart, each has a row of its own. */

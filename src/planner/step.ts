@@ -79,6 +79,8 @@ export interface Unmet {
 export interface Swim {
   readonly now: 'no' | 'yes'
   readonly reasons: readonly Say[]
+  /** the number of the step after which, and after a new test, people may swim again; not given where nothing tells it */
+  readonly after?: number
 }
 
 /** A case that holds in a plan: what must be true at its end, what not to do, and what it rests on. */

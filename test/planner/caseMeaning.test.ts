@@ -122,8 +122,9 @@ describe('over- and under-salted water', () => {
     expect(shown('over_salted', { ...pool, most_salt: 3400 }, 'drain_fraction')).toBeCloseTo(1800 / 5200, 3)
   })
   test('the plan renews that much, the cell off, and adds none', () => {
-    const made = bench.plan(pool)
+    const made = follow('over_salted', pool)
     expect(made.steps.some(({ kind }) => kind === 'dilute')).toBe(true)
+    expect(place(made, 'case.over_salted.cell')).toBe(0)
     expect(doses(made)).not.toContain('salt')
     expect(Number(made.end.get('salt'))).toBeLessThanOrEqual(3400)
   })

@@ -71,7 +71,7 @@ export const CONTRACT: Readonly<Record<string, readonly [inputs: string, compute
   // the contract leaves the rows of the plan open: what is asked at the pool, and the water after one step
   plan: [
     `water_look choice, occasion choice, chlorine_doubt choice, circulation choice, stabilizer_days day, sequestrant_days day, neutralizer_product choice,
-     neutralizer_strength 1, neutralizer_strength_basis choice, step_product choice, step_strength 1,
+     neutralizer_strength 1, neutralizer_strength_basis choice, neutralizer_pack_mass kg, step_product choice, step_strength 1,
      step_strength_basis choice, step_mass kg, step_volume L, step_chlorine_used mg/L as Cl2`,
     `neutralizer_mass kg, contact_time h, step_ph pH, step_total_alkalinity mg/L as CaCO3, step_lsi 1, step_calcium_hardness mg/L as CaCO3,
      step_cyanuric_acid mg/L, step_borate mg/L as B, step_salt mg/L as NaCl, step_free_chlorine mg/L as Cl2,
@@ -82,13 +82,13 @@ export const CONTRACT: Readonly<Record<string, readonly [inputs: string, compute
 /** Inputs that the contract does not name, or only by their kind. */
 export const ADDED: Readonly<Record<string, string>> = {
   pool: 'target_set choice',
-  stabilizer: 'target_hocl_model choice',
+  stabilizer: 'target_hocl_model choice, stabilizer_pack_mass kg',
   dilution: 'rain_depth m',
   salt: 'salt_test_error mg/L as NaCl',
   ph_alkalinity: `acid_strength 1, acid_strength_basis choice, base_strength 1, base_strength_basis choice, borate_strength 1,
-    borate_strength_basis choice`,
-  calcium: 'calcium_strength 1, calcium_strength_basis choice',
-  chlorine: 'chlorine_strength 1, chlorine_strength_basis choice',
+    borate_strength_basis choice, acid_pack_volume L, acid_pack_mass kg, base_pack_mass kg, bicarbonate_pack_mass kg, borate_pack_mass kg`,
+  calcium: 'calcium_strength 1, calcium_strength_basis choice, calcium_pack_mass kg',
+  chlorine: 'chlorine_strength 1, chlorine_strength_basis choice, chlorine_pack_volume L, chlorine_pack_mass kg',
   generator: 'cell_kind choice, cell_looked_at day, cell_symptom choice',
 }
 

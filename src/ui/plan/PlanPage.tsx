@@ -100,6 +100,7 @@ function Planned(props: { plan: Plan; reader: Reader }) {
       <section class="swim">
         <h2>{say(props.plan.swim.now === 'yes' ? 'plan.swim.yes' : 'plan.swim.no')}</h2>
         <For each={props.plan.swim.reasons}>{(reason) => <p>{words(reason)}</p>}</For>
+        <Show when={props.plan.swim.after}>{(step) => <p>{say('plan.swim.after', { step: step() })}</p>}</Show>
       </section>
       <Verdicts title={say('page.plan.found')} verdicts={found()} name={name} words={words} />
       <Show

@@ -1,7 +1,7 @@
 /** What the commands say on standard error. */
 export const headless = {
   'headless.usage':
-    'usage: evaluate (--worksheet ID | --only NAME,NAME) [--set NAME=VALUE] [--censored limit|half|zero] [--decimal .|,] [--delimiter D] FILE|-',
+    'usage: evaluate (--worksheet ID | --only NAME,NAME) [--set NAME=VALUE] [--case ID|FILE] [--censored limit|half|zero] [--decimal .|,] [--delimiter D] FILE|-',
   'headless.columns_not_used': 'columns not used: {names}',
 
   'problem.usage_option': 'The command line was not understood: {why}',
@@ -10,6 +10,7 @@ export const headless = {
   'problem.usage_nothing_asked':
     'Nothing was asked for. Name a worksheet (--worksheet saturation) or quantities (--only lsi).',
   'problem.usage_set': '“{found}” sets nothing. Write --set NAME=VALUE, for instance --set volume=56.8.',
+  'problem.usage_case': 'There is no case “{found}”, nor a file of that name that can be read. There are {accepted}.',
   'problem.usage_choice': '--{flag} takes {accepted}, not “{found}”.',
   'problem.usage_worksheet': 'There is no worksheet “{found}”. There are {accepted}.',
   'problem.usage_plan_alone': 'The plan is asked for alone: --worksheet plan.',

@@ -28,6 +28,8 @@ export const planWords = {
   'plan.how.acid':
     'Pump on, cell off. Pour it slowly and close to the water along the deep end, never into the skimmer.',
   'plan.how.pour': 'Pour it slowly along the edge, in front of a return, with the pump on.',
+  'plan.how.discharge':
+    'Let its chlorine fall first, cell off, or take it out with a neutralizer in the hose; ask where salt water may go.',
   'plan.how.dissolve': 'Dissolve it in a bucket of pool water first, then pour it along the edge with the pump on.',
   'plan.how.soda_ash':
     'Dissolve it in a bucket of pool water first; pour it in widely with the pump on. Some cloud passes.',
@@ -88,6 +90,8 @@ export const planWords = {
   'plan.retest.diluted':
     'Test {readings} again: one part of the sample with {parts} parts of chlorine-free water, or a titration by FAS-DPD.',
   'plan.retest.after_fall': 'Test {readings} again before anything else.',
+  'plan.retest.discharge':
+    'Before any water leaves, test {readings} where it leaves: at most {most} mg/L of chlorine, and pH {low} to {high} where the law says no other.',
   'plan.retest.after_filling': 'Test {readings} after the pump has mixed the water.',
   'plan.retest.salt_apart':
     'The salt readings are {apart} mg/L apart: no salt. Test again with a fresh sample, by two methods; look for cold water, scale, air and low flow.',
@@ -152,6 +156,9 @@ export const planWords = {
   'plan.swim.ratio': 'Stabilizer is more than {closing} times the free chlorine; a code closes a pool there.',
   'plan.swim.ph_unknown': 'pH has to be tested.',
   'plan.swim.ph': 'pH {ph} is outside what swimmers may be in.',
+  'plan.swim.after':
+    'After step {step} and a new test that reads as foretold, where the label and the local code say so too.',
+  'plan.swim.floor': 'The floor cannot be seen.',
   'plan.swim.turbid': 'The water is not clear: {turbidity} NTU.',
   'plan.swim.combined': 'Combined chlorine is {combined} mg/L.',
 

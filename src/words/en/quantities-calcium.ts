@@ -27,4 +27,6 @@ export const quantitiesCalcium = {
   'quantity.ph_after_calcium.help': 'Calcium pairs with carbonate and lowers the pH a little.',
   'quantity.salt_after_calcium.label': 'Salt after',
   'quantity.salt_after_calcium.help': 'As a strip reads it: the product’s chloride counts as salt.',
+  'quantity.calcium_pack_mass.label': 'Pack of calcium chloride',
+  'quantity.calcium_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
 } as const

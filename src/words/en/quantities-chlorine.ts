@@ -47,4 +47,8 @@ export const quantitiesChlorine = {
     'What combined chlorine and ammonia use up by their formula; other things in the water use up more.',
   'quantity.breakpoint_free_chlorine.label': 'Free chlorine for it',
   'quantity.breakpoint_free_chlorine.help': 'What is there and the dose together.',
+  'quantity.chlorine_pack_volume.label': 'Pack of chlorine, liquid',
+  'quantity.chlorine_pack_volume.help': 'As sold; the plan then says whole packs and what is measured beside them.',
+  'quantity.chlorine_pack_mass.label': 'Pack of chlorine, dry',
+  'quantity.chlorine_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
 } as const

@@ -65,4 +65,14 @@ export const quantitiesPhAlkalinity = {
   'quantity.acid_per_week.label': 'Acid a week',
   'quantity.acid_per_week.help':
     'What undoes that rise. Lower alkalinity, a higher wanted pH, a cover or a lower cell setting need less.',
+  'quantity.acid_pack_volume.label': 'Pack of acid, liquid',
+  'quantity.acid_pack_volume.help': 'As sold; the plan then says whole packs and what is measured beside them.',
+  'quantity.acid_pack_mass.label': 'Pack of acid, dry',
+  'quantity.acid_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
+  'quantity.base_pack_mass.label': 'Pack of pH raiser',
+  'quantity.base_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
+  'quantity.bicarbonate_pack_mass.label': 'Pack of bicarbonate',
+  'quantity.bicarbonate_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
+  'quantity.borate_pack_mass.label': 'Pack of borate',
+  'quantity.borate_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
 } as const

@@ -105,4 +105,6 @@ export const quantitiesPlan = {
   'quantity.drain_total_chlorine.help': 'Fill water brings none to count on.',
   'quantity.drain_borate.label': 'Borate after dilution',
   'quantity.drain_borate.help': 'Fill water brings none to speak of.',
+  'quantity.neutralizer_pack_mass.label': 'Pack of neutralizer',
+  'quantity.neutralizer_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
 } as const

@@ -63,4 +63,6 @@ export const quantitiesStabilizer = {
   'quantity.cyanuric_acid_from_dichlor.help': 'Cyanuric acid that seven days bring where dichlor meets the demand.',
   'quantity.cyanuric_acid_from_trichlor.label': 'A week of trichlor brings',
   'quantity.cyanuric_acid_from_trichlor.help': 'Cyanuric acid that seven days bring where trichlor meets the demand.',
+  'quantity.stabilizer_pack_mass.label': 'Pack of stabilizer',
+  'quantity.stabilizer_pack_mass.help': 'As sold; the plan then says whole packs and what is measured beside them.',
 } as const

@@ -14,6 +14,8 @@ export const ruleValues = {
   'rule_value.drain.largest': 'Share of the water drained at once, at most',
   'rule_value.drain.vinyl_depth_left': 'Depth left in the shallow end of a liner, at least',
   'rule_value.discharge.free_chlorine': 'Chlorine in water that leaves, at most',
+  'rule_value.discharge.ph_least': 'pH of water that leaves, at least',
+  'rule_value.discharge.ph_most': 'pH of water that leaves, at most',
   'rule_value.acid_cap.mol_per_m3': 'Acid at a time, at most, in moles a cubic metre',
   'rule_value.acid_cap.ph_least': 'pH that acid may lead to, at least',
   'rule_value.acid_cap.hours_between': 'Hours between doses of acid',
