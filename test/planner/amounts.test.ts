@@ -25,7 +25,7 @@ describe('in a US kitchen', () => {
     ['kg', 12.4 * POUND, 12.25 * POUND],
     ['kg', 130.9 * POUND, 130 * POUND],
     ['kg', 0.55 * OUNCE, 0.5 * OUNCE],
-    ['L', 9.9 * US_FLUID_OUNCE, 9 * US_FLUID_OUNCE],
+    ['L', 9.9 * US_FLUID_OUNCE, 9.5 * US_FLUID_OUNCE],
     ['L', 1.4 * 128 * US_FLUID_OUNCE, 1.375 * 128 * US_FLUID_OUNCE],
   ] as const)('%s: %f is rounded down to %f', (unit, amount, rounded) => {
     expect(measurable(US, amount, unit)).toBeCloseTo(rounded, 6)
