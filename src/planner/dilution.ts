@@ -84,8 +84,9 @@ function round(
   number: number,
 ): readonly string[] {
   const pool = numberOf(draft, 'volume') ?? 0
-  // whole litres, and the water is foretold with what they are
-  const volume = Math.floor(pool * roundShare(draft, wanted) * 1000) / 1000
+  // whole litres or gallons, and the water is foretold with what they are
+  const step = draft.drainStep
+  const volume = Number((Math.floor((pool * roundShare(draft, wanted)) / step + 1e-9) * step).toFixed(9))
   const share = pool > 0 ? volume / pool : 0
   if (share <= 0) {
     for (const name of governing) {

@@ -31,6 +31,8 @@ export interface Draft {
   readonly refused: Map<string, string>
   /** products that a case keeps out */
   readonly barred: ReadonlySet<string>
+  /** m³ in which water that is let out is counted */
+  readonly drainStep: number
   readonly cases: readonly PlanCase[]
   /** a case wants the pH right before chlorine goes in */
   readonly phFirst: boolean

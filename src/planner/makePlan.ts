@@ -22,6 +22,10 @@ import type { Plan, Swim } from './step'
 import { maySwim } from './swim'
 import { testAgain } from './testAgain'
 
+const LITRE = 0.001
+/** m³, by definition: NIST SP 811 (2008), appendix B */
+const US_GALLON = 0.003785411784
+
 export interface PlanRequest {
   /** readings, pool, targets and products, by contract name in canonical units */
   readonly column: Column
@@ -149,6 +153,7 @@ function start(bench: Bench, request: PlanRequest): Draft {
     censored,
     refused: new Map(),
     barred: new Set(cases.flatMap(({ source }) => source.definition.bars ?? [])),
+    drainStep: profile === 'us' ? US_GALLON : LITRE,
     phFirst: cases.some(({ source }) => source.definition.ph_first),
     cases: cases.map((standing) => planCase(standing, column)),
     unusable: new Map(),

@@ -188,6 +188,7 @@ function ownLabel(id: string, definition: unknown): string {
 
 function why({ id, when, followed }: CaseLine, chosen: boolean): string {
   const because = hasWords(`case.${id}.because`) && when.truth === 'yes' ? say(`case.${id}.because`) : ''
+  if (!chosen && !followed && because !== '') return because
   const state = chosen ? say('page.cases.followed') : say(followed ? 'page.cases.by_itself' : 'page.cases.offered')
   return because === '' ? state : `${because} ${state}`
 }

@@ -93,7 +93,6 @@ function Planned(props: { plan: Plan; reader: Reader }) {
   const spared = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'do_not_buy')
   const leftOut = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'left_out')
   const name = (quantity: string) => labelOf(quantity, props.reader.catalog.quantities.get(quantity)?.row)
-  let before = 0
 
   return (
     <>
@@ -108,20 +107,16 @@ function Planned(props: { plan: Plan; reader: Reader }) {
         fallback={<p class="says">{say(props.plan.complete ? 'page.plan.empty' : 'page.plan.nothing_yet')}</p>}
       >
         <For each={days()}>
-          {([day, steps]) => {
-            const first = before
-            before += steps.length
-            return (
-              <section>
-                <h2>{dayWords(day)}</h2>
-                <ol class="steps" start={first + 1}>
-                  <For each={steps}>
-                    {(step, i) => <StepView step={step} number={first + i() + 1} reader={props.reader} />}
-                  </For>
-                </ol>
-              </section>
-            )
-          }}
+          {({ day, steps, first }) => (
+            <section>
+              <h2>{dayWords(day)}</h2>
+              <ol class="steps" start={first}>
+                <For each={steps}>
+                  {(step, i) => <StepView step={step} number={first + i()} reader={props.reader} />}
+                </For>
+              </ol>
+            </section>
+          )}
         </For>
       </Show>
       <For each={props.plan.cases}>{(of) => <CaseEnds of={of} reader={props.reader} />}</For>
@@ -175,14 +170,27 @@ function Verdicts(props: {
   )
 }
 
-/** Steps by the day on which they start, 0 today. */
-function byDay(steps: readonly Step[]): readonly (readonly [number, readonly Step[]])[] {
+interface Day {
+  /** 0 today */
+  readonly day: number
+  readonly steps: readonly Step[]
+  /** the number of its first step */
+  readonly first: number
+}
+
+/** Steps by the day on which they start. */
+function byDay(steps: readonly Step[]): readonly Day[] {
   const days = new Map<number, Step[]>()
   for (const step of steps) {
     const day = Math.floor(step.at / 24)
     days.set(day, [...(days.get(day) ?? []), step])
   }
-  return [...days]
+  let first = 1
+  return [...days].map(([day, of]) => {
+    const one = { day, steps: of, first }
+    first += of.length
+    return one
+  })
 }
 
 function dayWords(day: number): string {

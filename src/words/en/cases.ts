@@ -4,8 +4,8 @@ export const cases = {
   'page.cases.none': 'No case that is not routine',
   'page.cases.intro':
     'Some waters call for more than the routine. Those whose signs are here stand first; choose what the eye sees, and its steps stand with the plan’s own.',
-  'page.cases.offered': 'Signs of it are here',
-  'page.cases.followed': 'Followed',
+  'page.cases.offered': 'Its signs are here.',
+  'page.cases.followed': 'Followed.',
   'page.cases.by_itself': 'Followed, for it stops steps that could do harm.',
   'page.cases.follow': 'Follow',
   'page.cases.leave': 'Leave',
