@@ -1,7 +1,7 @@
 import type { Value } from '../functions/define'
 import { problem } from '../words/problem'
 import { lsiNow } from './amounts'
-import type { Answers } from './bench'
+import type { Answers, Column } from './bench'
 import { DILUTED } from './bench'
 import { mixing, pass } from './clock'
 import { retest } from './dose'
@@ -42,6 +42,7 @@ export function dilute(draft: Draft): void {
   if (governing.length === 0) return
   const lost = new Set<string>()
   const before = draft.steps.length
+  const water = draft.column
   for (let number = 1; number <= MOST_ROUNDS; number++) {
     const answers = look(draft, most)
     const share = numberIn(answers, 'drain_fraction')
@@ -55,7 +56,7 @@ export function dilute(draft: Draft): void {
     if (governing.some((name) => lost.has(name))) break
   }
   if (draft.steps.length === before) return
-  beforeItLeaves(draft, before)
+  beforeItLeaves(draft, before, water)
   for (const name of governing)
     verdict(draft, name, 'step', say('plan.verdict.over', { quantity: name, most: Number(most[`most_${name}`]) }))
   for (const name of lost) draft.unusable.set(name, 'drain')
@@ -148,7 +149,7 @@ function round(
 }
 
 /** What leaves the pool is tested first, and where it goes is asked. */
-function beforeItLeaves(draft: Draft, place: number): void {
+function beforeItLeaves(draft: Draft, place: number, water: Column): void {
   const most = rule(draft, 'discharge', 'free_chlorine')
   const [first] = draft.steps.slice(place)
   if (most === undefined || !first) return
@@ -163,7 +164,7 @@ function beforeItLeaves(draft: Draft, place: number): void {
     retest: ['free_chlorine', 'ph'],
     rules: holding(draft, 'discharge'),
     notices: [],
-    water: draft.taken,
+    water,
   })
 }
 
