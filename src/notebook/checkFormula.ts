@@ -8,8 +8,7 @@ import type { Notebook } from './notebook'
 
 /**
  * Why a formula, as a cell keeps it, cannot stand in this notebook: it cannot be read, or it names or calls what is not
- * there. A cell may use every quantity, whichever worksheet has it. A circle is found by the engine, for it can come
- * about without this cell being touched.
+ * there. A cell may use every quantity, whichever worksheet has it. Circles are asked of `checkCircle`.
  */
 export function checkFormula(notebook: Notebook, catalog: Outline, stored: string): Problem | null {
   const formula = parseFormula(stored)

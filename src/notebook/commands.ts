@@ -78,7 +78,8 @@ function cellsOf(notebook: Notebook, scenario: string): Readonly<Record<string, 
   return Object.fromEntries(theirs.map(([key, cell]) => [key.slice(prefix.length), cell]))
 }
 
-function scenarioAfter(notebook: Notebook, name: string, after: string | undefined): Scenario {
+/** A scenario with nothing in it yet, under a free name, right of `after`, else last. */
+export function scenarioAfter(notebook: Notebook, name: string, after: string | undefined): Scenario {
   const scenarios = inOrder(notebook)
   const found = scenarios.findIndex((scenario) => scenario.id === after)
   const left = found < 0 ? scenarios.length - 1 : found

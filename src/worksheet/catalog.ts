@@ -57,7 +57,7 @@ export interface SolveBlock {
 export interface Outline {
   readonly worksheets: readonly Definition[]
   readonly quantities: ReadonlyMap<string, OutlineQuantity>
-  readonly solves: ReadonlyMap<string, Pick<SolveBlock, 'id' | 'function' | 'outputs'>>
+  readonly solves: ReadonlyMap<string, Pick<SolveBlock, 'id' | 'function' | 'inputs' | 'outputs'>>
 }
 
 /** All loaded definitions as one graph, checked: unique names, known units and functions, no circle. */

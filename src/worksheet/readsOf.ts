@@ -4,7 +4,7 @@ import { nameKey } from './nameKey'
 import { visit } from './visit'
 
 /** The quantities that a formula reads, in whichever scenario; behind a solve's output stand the solve's inputs. */
-export function readsOf(tree: Expression, solves: ReadonlyMap<string, SolveBlock>): readonly string[] {
+export function readsOf(tree: Expression, solves: ReadonlyMap<string, Pick<SolveBlock, 'inputs'>>): readonly string[] {
   const reads = new Set<string>()
   visit(tree, (node) => {
     if (node.kind !== 'name') return

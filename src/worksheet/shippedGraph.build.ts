@@ -14,5 +14,10 @@ export default {
     readBy,
     calls,
   })),
-  solves: [...solves.values()].map(({ id, function: name, outputs }) => ({ id, function: name, outputs })),
+  solves: [...solves.values()].map(({ id, function: name, inputs, outputs }) => ({
+    id,
+    function: name,
+    inputs: inputs.filter((input) => input !== undefined),
+    outputs,
+  })),
 }

@@ -29,6 +29,8 @@ export interface Book {
   readonly arrangement: Arrangement
   /** undefined until the engine has answered for the first time */
   outcome(scenario: string, quantity: string): Outcome | undefined
+  /** resolves when the engine has answered every edit so far, with all that it says of the cells; not tracked */
+  answered(): Promise<(scenario: string, quantity: string) => Outcome | undefined>
   source(scenario: string, quantity: string): Source
   /** the unit code that the quantity is shown in */
   unit(quantity: string): string

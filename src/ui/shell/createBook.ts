@@ -1,6 +1,7 @@
 import { batch, createMemo, createSignal, onCleanup, untrack } from 'solid-js'
 import type { Change } from '../../engine/client'
 import { createEngineClient } from '../../engine/connect'
+import type { Outcome } from '../../engine/outcome'
 import { apply } from '../../notebook/apply'
 import { checkEdit } from '../../notebook/checkEdit'
 import type { Edit } from '../../notebook/edit'
@@ -58,9 +59,12 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     setEngineTrouble(why)
     receive(changes)
   })
-  void engine.open(first).then(receive)
+  /** what the engine said last, of cells that the page may still be drawing */
+  const told = new Map<string, Outcome>()
+  let answer = engine.open(first)
+  void answer.then(receive)
   onCleanup(() => engine.close())
-  const timer = setTimeout(prepareFormulas, FORMULAS_AFTER)
+  const timer = setTimeout(prepareFormulas, hasFormulas(first) ? 0 : FORMULAS_AFTER)
   onCleanup(() => clearTimeout(timer))
 
   function reveal(key: string): void {
@@ -72,6 +76,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
 
   /** Row by row, the rows of the worksheet in use before the others. */
   function receive(changes: readonly Change[]): void {
+    for (const { scenario, quantity, outcome } of changes) told.set(cellKey(scenario, quantity), outcome)
     const here = untrack(selection.cell)?.row.worksheet
     const rank = new Map<string, number>()
     untrack(rows).forEach(({ worksheet, quantity }, index) => {
@@ -87,7 +92,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   /** Takes an edit in, whoever made it; the caller keeps the history. */
   function take(edit: Edit, next: Notebook): void {
     // First, so that the worker computes while the page redraws what was entered.
-    const answer = engine.edit([edit])
+    answer = engine.edit([edit])
     const cells = touched(edit, untrack(parts.order))
     const entered = edit.type === 'set_cell' ? [cellKey(edit.scenario, edit.quantity)] : cells
     batch(() => {
@@ -111,6 +116,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     if (refused) return refused
     const applied = apply(before, edit)
     if (isProblem(applied)) return applied
+    const circle = formulas()?.circle(applied.notebook, untrack(catalog), edit) ?? null
+    if (circle) return circle
     setHistory((now) => remember(now, edit, applied))
     take(edit, applied.notebook)
     return null
@@ -144,6 +151,10 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       const chosen = own(parts.units(), quantity)
       return chosen ?? displayUnit(catalog().quantities.get(quantity)?.row.unit ?? '1', parts.profile())
     },
+    async answered() {
+      await answer
+      return (scenario: string, quantity: string) => told.get(cellKey(scenario, quantity))
+    },
     dispatch,
     undo: () => step(undo),
     redo: () => step(redo),
@@ -172,6 +183,11 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     },
   }
   return { ...common, ...from(now), unhurried }
+}
+
+/** Where there are formulas, even clearing a cell may close a circle, and what finds it has to be there. */
+function hasFormulas(notebook: Notebook): boolean {
+  return Object.values(notebook.cells).some(({ kind }) => kind === 'formula')
 }
 
 function without(cells: readonly string[], changes: readonly Change[]): readonly string[] {

@@ -1,10 +1,14 @@
 import type { FormulaCheck } from '../../notebook/checkCell'
+import type { Edit } from '../../notebook/edit'
 import type { Notebook } from '../../notebook/notebook'
 import { type Problem, problem } from '../../words/problem'
+import type { Outline } from '../../worksheet/catalog'
 
 /** What the page does with formulas that people write. */
 export interface Formulas {
   readonly check: FormulaCheck
+  /** why an edit, with which the document is `after`, would have a formula wait for its own answer; null when it does not */
+  circle(after: Notebook, catalog: Outline, edit: Edit): Problem | null
   toStored(text: string, notebook: Notebook): string | Problem
   toShown(stored: string, notebook: Notebook): string
 }
@@ -15,11 +19,12 @@ let fetched: Formulas | null = null
 export async function prepareFormulas(): Promise<void> {
   if (fetched) return
   try {
-    const [{ checkFormula }, { toStored, toShown }] = await Promise.all([
+    const [{ checkFormula }, { checkCircle }, { toStored, toShown }] = await Promise.all([
       import('../../notebook/checkFormula'),
+      import('../../notebook/checkCircle'),
       import('../../notebook/formulaNames'),
     ])
-    fetched = { check: checkFormula, toStored, toShown }
+    fetched = { check: checkFormula, circle: checkCircle, toStored, toShown }
   } catch {
     // Not to be had now: a formula stays refused with a sentence, and the next one asks again.
   }

@@ -1,6 +1,7 @@
 /** What can be wrong with an edit, a notebook file, or what the browser keeps. */
 export const problemsNotebook = {
   'formula.removed_scenario': 'removed scenario',
+  'formula.in_scenario': '{name} in “{scenario}”',
 
   'problem.scenario_gone': 'This scenario is no longer in the notebook.',
   'problem.scenario_exists': 'The scenario “{name}” is in the notebook already.',
@@ -62,6 +63,10 @@ export const problemsNotebook = {
     '{path}: {label} is worked out by the notebook, so a sample cannot have a reading of it.',
   'problem.computed_not_taken': '{path}: {label} is worked out by the notebook; it cannot be marked as not taken.',
   'problem.formula_no_such_scenario': '{path}: the formula names a scenario “{name}”, and none has that name.',
+  'problem.link_circle':
+    '{path}: this would run in a circle: {circle}. No formula can wait for its own answer; leave one of these links out.',
+  'problem.carry_nothing':
+    'Nothing is foretold of this water yet, so there is nothing to carry forward. The worksheet says what it still needs.',
   'problem.formula_scenario_gone': '{path}: the formula names a scenario that is no longer in the notebook.',
 
   'problem.file_too_large': '{path} has more than {most} million characters; so large a file is not read.',

@@ -1,0 +1,87 @@
+import type { Value } from '../functions/define'
+import { isProblem } from '../words/problem'
+import type { Outline } from '../worksheet/catalog'
+import { parseFormula } from '../worksheet/parse'
+import type { CellPlace } from './cellPlace'
+import type { Edit, SimpleEdit } from './edit'
+import { namesIn } from './formulaNames'
+import type { Cell, Notebook } from './notebook'
+import { together } from './together'
+import { literal, valueCell } from './valueCell'
+
+/** The value that stands in a cell; undefined where there is none. */
+export type ValueAt = (place: CellPlace) => Value | undefined
+
+/** Whether any formula, in a cell or in a row of the reader's own, names this scenario. */
+export function isLinkedTo(notebook: Notebook, scenario: string): boolean {
+  const named = `'${scenario}'.`
+  return (
+    Object.entries(notebook.cells).some(
+      ([key, cell]) => cell.kind === 'formula' && cell.text.includes(named) && !key.startsWith(`${scenario}/`),
+    ) || Object.values(notebook.rows).some(({ row }) => row.formula.includes(named))
+  )
+}
+
+/**
+ * Takes a scenario out, and turns every link to it into the number that it had, in one step of history: a cell that is
+ * nothing but a link becomes the value, in a longer formula the name becomes the number and the rest stays a formula. No
+ * digit is dropped, so what rests on it stays as it was. Where the link had no value, a formula that has one all the same
+ * becomes that; else an input is not taken, and a worked-out row follows its own formula again.
+ */
+export function removeLinkedScenario(notebook: Notebook, catalog: Outline, scenario: string, valueAt: ValueAt): Edit {
+  const edits: SimpleEdit[] = []
+  for (const [key, cell] of Object.entries(notebook.cells)) {
+    const [in_ = '', quantity = ''] = key.split('/')
+    if (cell.kind !== 'formula' || in_ === scenario) continue
+    const place = { scenario: in_, quantity }
+    const anew = unlinked(cell.text, catalog, place, scenario, valueAt)
+    if (anew !== undefined) edits.push({ type: 'set_cell', ...place, cell: anew })
+  }
+  for (const own of Object.values(notebook.rows)) {
+    const formula = withNumbers(own.row.formula, scenario, valueAt)
+    if (typeof formula === 'string' && formula !== own.row.formula)
+      edits.push({ type: 'put_row', row: { ...own, row: { ...own.row, formula } } })
+  }
+  return together(...edits, { type: 'remove_scenario', scenario })
+}
+
+/** What a cell holds without its links to a scenario; undefined where it has none. */
+function unlinked(
+  text: string,
+  catalog: Outline,
+  place: CellPlace,
+  scenario: string,
+  valueAt: ValueAt,
+): Cell | null | undefined {
+  const formula = withNumbers(text, scenario, valueAt)
+  if (formula === text) return undefined
+  const input = catalog.quantities.get(place.quantity)?.formula === null
+  if (formula === null || isAlone(text)) {
+    const value = valueAt(place)
+    if (value === undefined) return input ? { kind: 'not_taken' } : null
+    return valueCell(catalog, place.quantity, value)
+  }
+  return { kind: 'formula', text: formula }
+}
+
+/** The formula with every name of that scenario as its value; null where one of them has none. */
+function withNumbers(text: string, scenario: string, valueAt: ValueAt): string | null {
+  const formula = parseFormula(text)
+  if (isProblem(formula)) return text
+  let written = ''
+  let done = 0
+  for (const { of, quoted, name, from, to } of namesIn(formula.tree)) {
+    if (!quoted || of !== scenario) continue
+    const value = valueAt({ scenario, quantity: name })
+    if (value === undefined) return null
+    written += text.slice(done, from) + literal(value)
+    done = to
+  }
+  return written + text.slice(done)
+}
+
+/** Whether a formula is one name and nothing else. */
+function isAlone(text: string): boolean {
+  const formula = parseFormula(text)
+  return !isProblem(formula) && formula.tree.kind === 'name'
+}
