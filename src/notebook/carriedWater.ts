@@ -24,6 +24,7 @@ export const CARRIED_WATERS: Readonly<Record<WaterName, CarriedWater>> = {
       total_alkalinity: 'total_alkalinity_after_dilution',
       calcium_hardness: 'calcium_hardness_after_dilution',
       cyanuric_acid: 'cyanuric_acid_after_dilution',
+      borate: 'drain_borate',
       salt: 'salt_after_dilution',
       tds: 'tds_after_dilution',
       iron: 'iron_after_dilution',

@@ -64,9 +64,12 @@ export function carryForward(
   for (const { name: quantity } of inputsOf(catalog, true)) {
     const from = carried.find((one) => one.quantity === quantity)?.from ?? null
     const value = from === null ? undefined : valueAt(from)
-    if (from !== null && value !== undefined)
-      cells[quantity] = live ? linkTo(source, from) : valueCell(catalog, quantity, value)
-    else if (followsReading(notebook, catalog, quantity)) cells[quantity] = { kind: 'not_taken' }
+    if (from !== null && value !== undefined) {
+      const stays = from === quantity
+      if (stays && live && source === baselineOf(notebook).id) continue
+      if (live) cells[quantity] = linkTo(source, from)
+      else cells[quantity] = asRead(notebook, catalog, source, quantity, value)
+    } else if (followsReading(notebook, catalog, quantity)) cells[quantity] = { kind: 'not_taken' }
   }
   return { type: 'add_scenario', scenario: { ...scenarioAfter(notebook, name, source), note }, cells }
 }
@@ -91,10 +94,17 @@ export function scenarioOfWater(
   const cells: Record<string, Cell> = { ...beside(notebook, catalog, source, false, valueAt) }
   for (const { name: quantity } of inputsOf(catalog, true)) {
     const value = readings.get(quantity)
-    if (value !== undefined) cells[quantity] = valueCell(catalog, quantity, value)
+    if (value !== undefined) cells[quantity] = asRead(notebook, catalog, source, quantity, value)
     else if (followsReading(notebook, catalog, quantity)) cells[quantity] = { kind: 'not_taken' }
   }
   return { type: 'add_scenario', scenario: { ...scenarioAfter(notebook, name, source), note }, cells }
+}
+
+/** A value as a cell of its own; one that is the source's reading still keeps what was written down then. */
+function asRead(notebook: Notebook, catalog: Outline, source: string, quantity: string, value: Value): Cell {
+  const { cell } = resolve(notebook, catalog, source, quantity)
+  const same = cell?.kind === 'value' ? cell.canonical === value : cell?.kind === 'choice' && cell.id === value
+  return same && cell !== null ? cell : valueCell(catalog, quantity, value)
 }
 
 /** Whether a scenario without anything of its own would have the baseline's reading here: that of an older water. */

@@ -12,16 +12,6 @@ import { literal, valueCell } from './valueCell'
 /** The value that stands in a cell; undefined where there is none. */
 export type ValueAt = (place: CellPlace) => Value | undefined
 
-/** Whether any formula, in a cell or in a row of the reader's own, names this scenario. */
-export function isLinkedTo(notebook: Notebook, scenario: string): boolean {
-  const named = `'${scenario}'.`
-  return (
-    Object.entries(notebook.cells).some(
-      ([key, cell]) => cell.kind === 'formula' && cell.text.includes(named) && !key.startsWith(`${scenario}/`),
-    ) || Object.values(notebook.rows).some(({ row }) => row.formula.includes(named))
-  )
-}
-
 /**
  * Takes a scenario out, and turns every link to it into the number that it had, in one step of history: a cell that is
  * nothing but a link becomes the value, in a longer formula the name becomes the number and the rest stays a formula. No

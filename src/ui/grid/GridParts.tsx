@@ -2,6 +2,7 @@ import { lazy, Match, Suspense, Switch } from 'solid-js'
 import { opened } from './opened'
 
 const CellMenu = lazy(() => import('./CellMenu').then((m) => ({ default: m.CellMenu })))
+const CarryDialog = lazy(() => import('../carry/CarryDialog').then((m) => ({ default: m.CarryDialog })))
 const FindQuantity = lazy(() => import('./FindQuantity').then((m) => ({ default: m.FindQuantity })))
 const PasteReportView = lazy(() => import('./PasteReportView').then((m) => ({ default: m.PasteReportView })))
 
@@ -18,6 +19,7 @@ export function GridParts() {
         <Match when={of('find')}>
           <FindQuantity />
         </Match>
+        <Match when={of('carry')}>{(carry) => <CarryDialog scenario={carry().scenario} />}</Match>
         <Match when={of('report')}>{(shown) => <PasteReportView report={shown().report} />}</Match>
       </Switch>
     </Suspense>

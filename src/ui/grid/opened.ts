@@ -8,6 +8,8 @@ export type Opened =
   | { readonly what: 'cells'; readonly anchor: HTMLElement }
   /** the next press reaches from the selected cell to the one pressed */
   | { readonly what: 'reach' }
+  /** the dialog that carries a scenario's water forward */
+  | { readonly what: 'carry'; readonly scenario: string }
   | { readonly what: 'report'; readonly report: PasteReport }
 
 const [now, setNow] = createSignal<Opened | null>(null)

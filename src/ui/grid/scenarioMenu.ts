@@ -2,9 +2,11 @@ import { addScenario, duplicateScenario, moveScenario } from '../../notebook/com
 import type { Edit } from '../../notebook/edit'
 import { isProblem, type Problem } from '../../words/problem'
 import { say, sentence } from '../../words/say'
+import { takeOut } from '../carry/takeOut'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import type { MenuItem } from '../shell/Menu'
+import { openOver } from './opened'
 
 /** What can be done with a scenario. Everything here can be undone, so nothing asks first. */
 export function scenarioMenu(book: Book, id: string, write: (part: 'name' | 'note') => void): readonly MenuItem[] {
@@ -34,7 +36,8 @@ export function scenarioMenu(book: Book, id: string, write: (part: 'name' | 'not
     act(say('page.scenario.add_after'), () => send(addScenario(notebook, say('page.scenario.new_name'), id))),
     act(say('page.scenario.move_left'), () => send(moveScenario(notebook, id, -1)), at <= 1),
     act(say('page.scenario.move_right'), () => send(moveScenario(notebook, id, 1)), at === 0 || at === last),
-    act(say('page.scenario.remove'), () => send({ type: 'remove_scenario', scenario: id }), at === 0),
+    act(say('page.scenario.carry'), () => openOver({ what: 'carry', scenario: id })),
+    act(say('page.scenario.remove'), () => void takeOut(book, id), at === 0),
   ]
   const samples = Object.values(notebook.samples)
   if (samples.length === 0 || disabled) return items

@@ -1,5 +1,6 @@
 import { say } from '../../words/say'
 import type { Book } from '../shell/book'
+import { formulas } from '../shell/formulas'
 import { unitWords } from '../unitWords'
 
 /** Where the value of an input comes from, in a sentence; with what was typed, where that reads differently. */
@@ -16,6 +17,10 @@ export function sourceText(
     cell?.kind === 'value' && cell.unit !== book.unit(quantity) ? `${cell.entered} ${unitWords(cell.unit)}` : ''
   const facts = { sample, entered, baseline: notebook.scenarios[book.baseline()]?.name ?? '' }
   const isComputed = book.catalog().quantities.get(quantity)?.formula
+  if (from === 'typed' && cell.kind === 'formula') {
+    const formula = formulas()?.toShown(cell.text, notebook) ?? cell.text
+    return say(isComputed ? 'page.from.assumed_formula' : 'page.from.formula', { formula })
+  }
   if (isComputed && from === 'typed') return say('page.from.assumed')
   return say(`page.from.${from}${entered === '' ? '' : '_as'}`, facts)
 }

@@ -9,6 +9,7 @@ import { planWords } from '../../words/en/plan'
 import { planRules } from '../../words/en/plan-rules'
 import { ruleValues } from '../../words/en/rule-values'
 import { addWords, say } from '../../words/say'
+import { CarryPlanEnd } from '../carry/CarryPlanEnd'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
@@ -79,7 +80,14 @@ export function PlanPage() {
         <Match when={planned() === 'none'}>
           <p class="warm">{say('page.plan.none')}</p>
         </Match>
-        <Match when={plan()}>{(now) => <Planned plan={now()} reader={reader()} />}</Match>
+        <Match when={plan()}>
+          {(now) => (
+            <>
+              <Planned plan={now()} reader={reader()} />
+              <CarryPlanEnd plan={now()} scenario={scenario()} />
+            </>
+          )}
+        </Match>
       </Switch>
     </article>
   )

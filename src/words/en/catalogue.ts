@@ -1,4 +1,5 @@
 import { backup } from './backup'
+import { carry } from './carry'
 import { cases } from './cases'
 import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
@@ -39,6 +40,7 @@ export const en = {
   ...problemsIntake,
   ...results,
   ...study,
+  ...carry,
   ...functions,
   ...headless,
   ...out,
