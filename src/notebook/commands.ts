@@ -59,8 +59,21 @@ export function moveScenario(notebook: Notebook, id: string, by: -1 | 1): Edit |
   const passed = scenarios[at + by]
   if (passed === undefined) return problem('scenario_is_last', [], { name: scenario.name })
   if (at + by === 0) return problem('before_baseline', [], { name: scenario.name, baseline: passed.name })
-  const beyond = scenarios[at + 2 * by]?.order ?? null
-  const order = by === 1 ? generateKeyBetween(passed.order, beyond) : generateKeyBetween(beyond, passed.order)
+  return placeScenario(notebook, id, at + by)
+}
+
+/** To this place among all scenarios; the first is the baseline's, which neither moves nor is passed. */
+export function placeScenario(notebook: Notebook, id: string, place: number): Edit | Problem {
+  const baseline = baselineOf(notebook)
+  const scenario = own(notebook.scenarios, id)
+  if (scenario === undefined) return problem('scenario_gone')
+  if (id === baseline.id) return problem('baseline_stays', [], { name: scenario.name })
+  if (place < 1) return problem('before_baseline', [], { name: scenario.name, baseline: baseline.name })
+  const others = inOrder(notebook).filter((other) => other.id !== id)
+  const order = generateKeyBetween(
+    others[place - 1]?.order ?? others.at(-1)?.order ?? null,
+    others[place]?.order ?? null,
+  )
   return { type: 'change_scenario', scenario: id, set: { order } }
 }
 

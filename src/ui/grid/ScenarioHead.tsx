@@ -3,11 +3,13 @@ import { say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { Menu } from '../shell/Menu'
 import { headName } from '../shell/selection'
+import { dragged, dragScenario } from './dragScenario'
 import { useDrawn } from './drawn'
 import { HeadEditor } from './HeadEditor'
 import { sayRange } from './sayRange'
 import { scenarioMenu } from './scenarioMenu'
 import { selectWhole } from './selectWhole'
+import { WidthHandle, widthName } from './WidthHandle'
 
 /** A scenario's name and note; a press opens what can be done with it. */
 export function ScenarioHead(props: { worksheet: string; scenario: string }) {
@@ -16,6 +18,7 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
   const column = () => drawn.place(props.scenario)
   const [open, setOpen] = createSignal(false)
   const [writing, setWriting] = createSignal<'name' | 'note' | null>(null)
+  let wasDragged = false
   let button: HTMLButtonElement | undefined
   const scenario = () => book.scenario(props.scenario)
   const sample = () => book.sample(scenario()?.sample ?? '')
@@ -29,6 +32,10 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
   // One heading is a stop of the Tab key: that of the selected cell.
   const isStop = () => book.selection.isIn(headName(props.worksheet, props.scenario))
 
+  function widen(): void {
+    document.getElementById(widthName(props.worksheet, props.scenario))?.focus()
+  }
+
   /** All of it in this worksheet; with Shift, all scenarios from the selected one to it. */
   function selectScenario(reaching: boolean): void {
     const { selection } = book
@@ -39,8 +46,30 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
     sayRange(book)
   }
 
+  const width = () => {
+    const chosen = drawn.width(props.scenario)
+    return chosen === undefined ? undefined : `width:${chosen}px`
+  }
+  /** the side on which a scenario that is being dragged would stand */
+  const drop = () => {
+    const now = dragged()
+    if (!now || now.to !== column() || now.scenario === props.scenario) return null
+    return drawn.place(now.scenario) < now.to ? 'after' : 'before'
+  }
+
   return (
-    <div role="columnheader" class="scenario" aria-colindex={column() + 4}>
+    <div
+      role="columnheader"
+      class="scenario"
+      classList={{
+        moved: dragged()?.scenario === props.scenario,
+        'drop-before': drop() === 'before',
+        'drop-after': drop() === 'after',
+      }}
+      style={width()}
+      data-scenario={props.scenario}
+      aria-colindex={column() + 4}
+    >
       <Show
         when={writing()}
         fallback={
@@ -51,7 +80,14 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
             tabindex={isStop() ? 0 : -1}
             aria-haspopup="menu"
             aria-expanded={open()}
+            onPointerDown={(event) => {
+              wasDragged = false
+              dragScenario(book, props.scenario, event, () => {
+                wasDragged = true
+              })
+            }}
             onClick={(event) => {
+              if (wasDragged) return
               // A press selects the scenario too; a key only opens its menu.
               if (event.detail > 0) selectScenario(event.shiftKey)
               if (!event.shiftKey) setOpen(!open())
@@ -79,12 +115,13 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
           />
         )}
       </Show>
+      <WidthHandle worksheet={props.worksheet} scenario={props.scenario} />
       <Show when={open() && button}>
         {(anchor) => (
           <Menu
             anchor={anchor()}
             label={say('page.scenario_menu', { name: scenario()?.name ?? '' })}
-            items={scenarioMenu(book, props.scenario, setWriting)}
+            items={scenarioMenu(book, props.scenario, { write: setWriting, widen })}
             onClose={() => setOpen(false)}
           />
         )}

@@ -8,8 +8,14 @@ import type { Book } from '../shell/book'
 import type { MenuItem } from '../shell/Menu'
 import { openOver } from './opened'
 
+/** What the menu has its heading do. */
+export interface HeadActs {
+  readonly write: (part: 'name' | 'note') => void
+  readonly widen: () => void
+}
+
 /** What can be done with a scenario. Everything here can be undone, so nothing asks first. */
-export function scenarioMenu(book: Book, id: string, write: (part: 'name' | 'note') => void): readonly MenuItem[] {
+export function scenarioMenu(book: Book, id: string, { write, widen }: HeadActs): readonly MenuItem[] {
   const notebook = book.notebook()
   const scenario = notebook.scenarios[id]
   if (!scenario) return []
@@ -36,6 +42,7 @@ export function scenarioMenu(book: Book, id: string, write: (part: 'name' | 'not
     act(say('page.scenario.add_after'), () => send(addScenario(notebook, say('page.scenario.new_name'), id))),
     act(say('page.scenario.move_left'), () => send(moveScenario(notebook, id, -1)), at <= 1),
     act(say('page.scenario.move_right'), () => send(moveScenario(notebook, id, 1)), at === 0 || at === last),
+    { kind: 'act', label: say('page.scenario.width'), act: widen },
     act(say('page.scenario.carry'), () => openOver({ what: 'carry', scenario: id })),
     act(say('page.scenario.remove'), () => void takeOut(book, id), at === 0),
   ]

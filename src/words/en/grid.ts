@@ -7,6 +7,8 @@ export const gridWords = {
   'page.grid.cut': '{count|one cell|# cells} copied and cleared',
   'page.grid.cells': 'Cells',
   'page.grid.find': 'Find',
+  'page.grid.width_of': 'Width of “{name}”',
+  'page.scenario.width': 'Change the width',
   'page.rows_folded': '{count|one row|# rows}',
   'page.state.typed': 'entered here',
   'page.state.assumed': 'assumed',
