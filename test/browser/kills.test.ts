@@ -1,0 +1,100 @@
+import { once } from 'node:events'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { asNumber, enter, eventually, ready, shown } from './grid'
+import { startChromium } from './killable'
+import { open } from './open'
+
+const KILLS = process.env.LONG ? 100 : 10
+const SEED = 20260501
+/** The browser lives so long after the page is there, at most, in milliseconds. */
+const LIFE = 2_500
+
+const ROWS = ['sample/ph', 'sample/salt', 'sample/cyanuric_acid'] as const
+
+/** What the rows show in the baseline: the notebook, as far as this session changes it. */
+type View = readonly number[]
+
+/** A page of numbers between 0 and 1 that is the same each time (mulberry32). */
+function dice(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
+  }
+}
+
+async function viewOf(page: Page): Promise<View> {
+  const figures = []
+  for (const row of ROWS) figures.push(asNumber(await shown(page, row)))
+  return figures
+}
+
+const isSaved = async (page: Page) => (await page.locator('.toolbar .state').textContent()) === 'Saved'
+
+test(
+  `all that was shown as saved is there after each of ${KILLS} kills`,
+  async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'basinbook-profile-'))
+    const random = dice(SEED)
+    /** what the notebook was, step by step, and the last step after which the page said that all is saved */
+    let steps: View[] = []
+    let saved = 0
+    let acts = 0
+    for (let kill = 0; kill <= KILLS; kill++) {
+      const running = await startChromium(folder)
+      const { page } = await open(running.browser, { context: running.browser.contexts()[0] })
+      await ready(page)
+      await eventually(async () => (await viewOf(page)).every((figure) => !Number.isNaN(figure))).toBe(true)
+      if (kill > 0) {
+        const may = steps.slice(saved).map((step) => step.join())
+        await eventually(async () => may.includes((await viewOf(page)).join()), {
+          message: `after kill ${kill}: one of ${may.join(' | ')}`,
+        }).toBe(true)
+      }
+      steps = [await viewOf(page)]
+      saved = 0
+      if (kill === KILLS) {
+        await running.browser.close()
+        break
+      }
+      // no word of farewell: nothing that runs when a page or a browser closes may be needed
+      const ended = once(running.process, 'exit')
+      setTimeout(() => running.process.kill('SIGKILL'), random() * LIFE)
+      await session(page, random, steps, (at) => {
+        saved = at
+      }).catch(() => undefined)
+      await ended
+      acts += steps.length - 1
+    }
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5 })
+    // the kills came into the midst of work
+    expect(acts).toBeGreaterThan(KILLS * 2)
+  },
+  KILLS * 30_000,
+)
+
+/** Enters, takes back and enters again until the browser is gone. A step is noted before it is taken. */
+async function session(page: Page, random: () => number, steps: View[], onSaved: (at: number) => void): Promise<void> {
+  const past: View[] = []
+  for (;;) {
+    const now = steps.at(-1) ?? []
+    const before = random() < 0.25 ? past.pop() : undefined
+    if (before !== undefined) {
+      steps.push(before)
+      await page.keyboard.press('Control+z')
+    } else {
+      const row = Math.floor(random() * ROWS.length)
+      const figure = row === 0 ? Math.round(66 + random() * 18) / 10 : Math.round(40 + random() * 60)
+      past.push(now)
+      steps.push(now.map((old, at) => (at === row ? figure : old)))
+      await enter(page, ROWS[row] ?? 'sample/ph', 0, String(figure))
+    }
+    if (random() < 0.7 && (await isSaved(page))) onSaved(steps.length - 1)
+  }
+}
