@@ -68,8 +68,9 @@ export function dose(draft: Draft, chosen: Chosen, amount: number, options: Dose
 }
 
 function says(product: string, { value, unit, packs }: Amount, part: 1 | 2 | undefined): Say {
-  const key =
-    part === 2 ? 'plan.step.dose_at_most' : packs && packs.whole > 0 ? 'plan.step.dose_packs' : 'plan.step.dose'
+  const counted = packs !== undefined && packs.whole > 0
+  const inPacks = !counted ? 'plan.step.dose' : packs.rest > 0 ? 'plan.step.dose_packs' : 'plan.step.dose_whole_packs'
+  const key = part === 2 ? 'plan.step.dose_at_most' : inPacks
   return say(key, {
     product,
     amount: value,

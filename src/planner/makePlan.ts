@@ -59,9 +59,11 @@ export function makePlan(bench: Bench, request: PlanRequest): Plan {
     return finished(draft, first)
   }
   if (!passGates(draft)) return finished(draft, swim())
+  // a reading that failed a gate tells nothing of the water as it stands
+  const now = draft.unusable.size > 0 ? swim() : first
   ownSteps(draft)
   followCases(draft, cases, 'after')
-  return finished(draft, draft.unusable.size > 0 ? swim() : first)
+  return finished(draft, now)
 }
 
 /** What the plan does by its rules alone. */

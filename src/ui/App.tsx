@@ -22,6 +22,8 @@ import { Toolbar } from './Toolbar'
 const NotebooksPage = lazy(() => import('./notebooks/NotebooksPage').then((m) => ({ default: m.NotebooksPage })))
 const FunctionsPage = lazy(() => import('./reference/FunctionsPage').then((m) => ({ default: m.FunctionsPage })))
 const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ default: m.KeysPage })))
+const DeskPage = lazy(() => import('./desk/DeskPage').then((m) => ({ default: m.DeskPage })))
+const HandoutPage = lazy(() => import('./handout/HandoutPage').then((m) => ({ default: m.HandoutPage })))
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
 const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
@@ -120,6 +122,12 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'keys'}>
                   <KeysPage />
+                </Match>
+                <Match when={place().page === 'desk'}>
+                  <DeskPage />
+                </Match>
+                <Match when={place().page === 'handout'}>
+                  <HandoutPage />
                 </Match>
                 <Match when={place().page === 'plan'}>
                   <PlanPage />

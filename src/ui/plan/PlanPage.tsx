@@ -66,6 +66,9 @@ export function PlanPage() {
         <a class="act" href={placeLink({ page: 'worksheets', part: 'plan' })}>
           {say('page.plan.beforehand')}
         </a>
+        <a class="act" href={placeLink({ page: 'handout' })}>
+          {say('page.plan.handout')}
+        </a>
         <button type="button" class="act" onClick={() => print()}>
           {say('page.print')}
         </button>
@@ -168,7 +171,7 @@ function Verdicts(props: {
             {({ quantity, reason }) => (
               <li>
                 <span class="name">{props.name(quantity)}</span>
-                <span>{props.words({ key: reason.key, facts: { quantity, reading: quantity, ...reason.facts } })}</span>
+                <span>{props.words({ key: reason.key, facts: { quantity, ...reason.facts, reading: quantity } })}</span>
               </li>
             )}
           </For>

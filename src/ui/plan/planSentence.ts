@@ -124,7 +124,10 @@ const SHOWN: Readonly<Record<Profile, Readonly<Record<Amount['unit'], readonly (
       ['L', 1],
       ['mL', 0.001],
     ],
-    'm³': [['m³', 1]],
+    'm³': [
+      ['m³', 1],
+      ['L', 0.001],
+    ],
   },
   us: {
     kg: [

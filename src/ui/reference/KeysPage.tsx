@@ -32,6 +32,8 @@ const KEYS = {
   ],
   page: [
     ['F6, Shift F6', 'region'],
+    ['F8', 'desk'],
+    ['F9', 'handout'],
     ['Ctrl Z', 'undo'],
     ['Ctrl Y, Ctrl Shift Z', 'redo'],
     ['Escape', 'close'],

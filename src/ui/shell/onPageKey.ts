@@ -1,10 +1,14 @@
 import { focusCell } from '../grid/focusCell'
 import { openOver } from '../grid/opened'
 import type { Book } from './book'
+import { goTo, type Place } from './place'
 
 const REGIONS = ['.rail a', '.toolbar button:not(:disabled)', 'grid', '#margin'] as const
 
-/** Keys that work anywhere on the page: undo, redo, find, and F6 from region to region. */
+/**
+ * Keys that work anywhere on the page: undo, redo, find, F6 from region to region, F8 and F9 to the desk and the customer's
+ * sheet.
+ */
 export function onPageKey(book: Book, event: KeyboardEvent): void {
   if (event.defaultPrevented) return
   const ctrl = event.ctrlKey || event.metaKey
@@ -16,10 +20,20 @@ export function onPageKey(book: Book, event: KeyboardEvent): void {
     else if (key === 'f' && !event.shiftKey && hasGrid()) openOver({ what: 'find' })
     else return
     event.preventDefault()
+  } else if (event.key === 'F8' || event.key === 'F9') {
+    event.preventDefault()
+    turnTo(event.key === 'F8' ? 'desk' : 'handout')
   } else if (event.key === 'F6') {
     event.preventDefault()
     nextRegion(book, event.shiftKey ? -1 : 1)
   }
+}
+
+/** To a page; from there back to the worksheets, or from the customer's sheet to the desk. */
+function turnTo(page: Place['page']): void {
+  const isHere = location.hash.startsWith(`#${page}`)
+  if (!isHere) goTo({ page })
+  else goTo({ page: page === 'desk' ? 'worksheets' : 'desk' })
 }
 
 function nextRegion(book: Book, by: 1 | -1): void {

@@ -1,6 +1,18 @@
 import { type Accessor, createSignal } from 'solid-js'
 
-const PAGES = ['worksheets', 'plan', 'study', 'lab', 'functions', 'keys', 'notebooks', 'out', 'keeping'] as const
+const PAGES = [
+  'worksheets',
+  'desk',
+  'plan',
+  'handout',
+  'study',
+  'lab',
+  'functions',
+  'keys',
+  'notebooks',
+  'out',
+  'keeping',
+] as const
 
 /** Which page is open, and the part of it: a worksheet's id, a function's name. */
 export interface Place {

@@ -4,9 +4,11 @@ import { cases } from './cases'
 import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
 import { cellMenu } from './cell-menu'
+import { desk } from './desk'
 import { findWords } from './find'
 import { forgetWords } from './forget'
 import { functions } from './functions'
+import { handout } from './handout'
 import { headless } from './headless'
 import { keeping } from './keeping'
 import { offline } from './offline'
@@ -33,6 +35,8 @@ export const en = {
   ...cellMenu,
   ...findWords,
   ...pasteWords,
+  ...desk,
+  ...handout,
   ...pagePlan,
   ...planWords,
   ...planRules,

@@ -4,6 +4,7 @@ export const pagePlan = {
   'page.plan.intro':
     'The steps that take this water to its targets, in order, with the waits and the cautions. Amounts hold for this pool’s volume only.',
   'page.plan.scenario': 'Scenario',
+  'page.plan.handout': 'Customer’s sheet',
   'page.plan.beforehand': 'What was seen at the pool',
   'page.plan.making': 'Working the plan out…',
   'page.plan.none': 'No plan could be made of this water. Look for cells without an answer in the worksheets.',

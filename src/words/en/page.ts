@@ -14,6 +14,7 @@ export const page = {
 
   'page.title.worksheets': 'Worksheets',
   'page.title.study': 'What if',
+  'page.title.desk': 'Desk',
   'page.title.lab': 'Lab file',
   'page.title.functions': 'Functions',
   'page.title.keys': 'Keys',
@@ -213,6 +214,8 @@ export const page = {
   'page.keys.entry.escape': 'leave the cell as it was',
   'page.keys.entry.formula': 'begin a formula, with the names of quantities: = baseline.ph - 0.2',
   'page.keys.entry.units': 'a number, alone or with its unit',
+  'page.keys.page.desk': 'to the desk, and back to the worksheets',
+  'page.keys.page.handout': 'to the customer’s sheet, and back to the desk',
   'page.keys.page.region': 'to the next part: contents, notebook, grid, margin',
   'page.keys.page.undo': 'take the last change back',
   'page.keys.page.redo': 'make it again',

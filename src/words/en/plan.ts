@@ -6,6 +6,7 @@ export const planWords = {
   'plan.step.dose': 'Add {amount} of {product}.',
   'plan.step.dose_packs':
     'Add {amount} of {product}: {whole|one whole pack|# whole packs} of {pack} and {rest} measured.',
+  'plan.step.dose_whole_packs': 'Add {amount} of {product}: {whole|one whole pack|# whole packs} of {pack}.',
   'plan.step.dose_at_most': 'Then add the rest of the {product} by the new reading, at most {amount}.',
   'plan.step.daily_chlorine':
     '{days|Put back by hand what the day took: |On each of # days put back by hand what the day took: }{amount} of {product}.',

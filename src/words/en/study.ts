@@ -1,5 +1,8 @@
+import { testMethods } from './test-methods'
+
 /** The page of what-ifs: charts, solving back, what matters most; and the interval beside a value. */
 export const study = {
+  ...testMethods,
   'page.study.intro':
     'Every point, every try and every interval here is one more column of the same worksheets. Nothing in the notebook changes until you put a value into it.',
   'page.study.parts': 'What-ifs',
@@ -111,15 +114,6 @@ export const study = {
   'page.study.margin.matters': 'What moves it',
   'page.study.margin.solve': 'Find the input that gives…',
   'page.study.margin.sweep': 'Draw it',
-  'method.kit': 'Test kit',
-  'method.comparator': 'Colour comparator',
-  'method.strip': 'Test strip',
-  'method.meter': 'Meter',
-  'method.drop_test_25': 'Drop test, 25 mL sample',
-  'method.drop_test_10': 'Drop test, 10 mL sample',
-  'method.photometer': 'Photometer',
-  'method.turbidity': 'Turbidity tube',
-  'method.thermometer': 'Thermometer',
   'chart.pool.turnover': 'Turnover time against pump flow',
   'chart.saturation.ph': 'Index against pH',
   'chart.saturation.temperature': 'Index against temperature',

@@ -1,0 +1,135 @@
+import { For, Show } from 'solid-js'
+import { hasValue } from '../../engine/outcome'
+import { say } from '../../words/say'
+import { dayWords } from '../desk/when'
+import { quantityWords, type Reader } from '../plan/planSentence'
+import { useBook } from '../shell/book'
+import { shownValue } from '../shownValue'
+import type { Sheet, SheetStep } from './sheet'
+
+const STOP = ['water', 'smell', 'alarm', 'level'] as const
+
+/** What the customer takes home, in the order in which it is needed. */
+export function FirstSheet(props: { sheet: Sheet; scenario: string; store: string; note: string; reader: Reader }) {
+  const book = useBook()
+  const number = (quantity: string) => {
+    const outcome = book.outcome(props.scenario, quantity)
+    return hasValue(outcome) && typeof outcome.value === 'number' ? outcome.value : undefined
+  }
+  const volume = () => shownValue(book, props.scenario, 'volume')
+  const volumeWords = () => {
+    const how = book.source(props.scenario, 'measured_volume').cell?.kind === 'value' ? 'entered' : 'shape'
+    const [low, high] = [number('volume_low'), number('volume_high')]
+    if (low === undefined || high === undefined || low === high)
+      return say(`handout.volume.${how}`, { volume: volume() })
+    return say(`handout.volume.${how}_span`, {
+      volume: volume(),
+      low: quantityWords(props.reader, 'volume', low),
+      high: quantityWords(props.reader, 'volume', high),
+    })
+  }
+  const sampleWords = () => {
+    const id = book.scenario(props.scenario)?.sample
+    const day = new Date((id && book.sample(id)?.date) || Number.NaN)
+    if (Number.isNaN(day.getTime())) return say('handout.sample.none')
+    const age = shownValue(book, props.scenario, 'sample_age')
+    return say(age === '' ? 'handout.sample.date' : 'handout.sample.date_age', { date: dayWords(day), age })
+  }
+
+  return (
+    <section class="sheet first" aria-label={say('page.title.handout')}>
+      <header>
+        <p class="store">{props.store}</p>
+        <h2 class="swims">{props.sheet.swim}</h2>
+        <For each={props.sheet.swimWhy}>{(why) => <p>{why}</p>}</For>
+        <p class="whose">
+          <strong>{book.notebook().name}</strong>
+          <Show when={book.notebook().place}>{(place) => <span>{place()}</span>}</Show>
+          <span>{volumeWords()}</span>
+          <span>{sampleWords()}</span>
+        </p>
+      </header>
+
+      <section class="found">
+        <h3>{say('handout.found')}</h3>
+        <For each={props.sheet.found}>{(sentence) => <p>{sentence}</p>}</For>
+        <Show when={props.sheet.foundMore.length > 0}>
+          <p>{say('handout.found.more', { count: props.sheet.foundMore.length })}</p>
+        </Show>
+        <Show when={props.sheet.alone}>{(alone) => <p>{alone()}</p>}</Show>
+        <For each={props.sheet.spared}>{(sentence) => <p>{sentence}</p>}</For>
+      </section>
+
+      <Show
+        when={props.sheet.days.length > 0}
+        fallback={
+          <p class="says">{say(props.sheet.left.length > 0 ? 'handout.nothing_yet' : 'handout.nothing_to_do')}</p>
+        }
+      >
+        <Show when={props.sheet.together}>{(all) => <p class="together">{all()}</p>}</Show>
+        <For each={props.sheet.days}>
+          {(day) => (
+            <section>
+              <h3>{day.title}</h3>
+              <ol>
+                <For each={day.steps}>{(step) => <StepLine step={step} />}</For>
+              </ol>
+            </section>
+          )}
+        </For>
+      </Show>
+
+      <div class="foot-of-sheet">
+        <section class="never">
+          <For each={props.sheet.never}>{(sentence) => <p>{sentence}</p>}</For>
+        </section>
+        <div class="halves">
+          <section class="stop">
+            <h3>{say('handout.stop')}</h3>
+            <ul>
+              <For each={STOP}>{(sign) => <li>{say(`handout.stop.${sign}`)}</li>}</For>
+            </ul>
+            <p>{say('handout.stop.first_aid')}</p>
+          </section>
+          <section class="retest">
+            <h3>{say('handout.retest')}</h3>
+            <For each={props.sheet.retest}>{(sentence) => <p>{sentence}</p>}</For>
+          </section>
+        </div>
+        <Show when={props.note.trim()}>{(note) => <p class="note">{note()}</p>}</Show>
+        <p class="law">
+          {say('handout.label_first', { volume: volume() })} {say('handout.electric')}
+        </p>
+      </div>
+    </section>
+  )
+}
+
+function StepLine(props: { step: SheetStep }) {
+  return (
+    <li class="step" value={props.step.number}>
+      <span class="number" aria-hidden="true">
+        {props.step.number}
+      </span>
+      <Show when={props.step.tick} fallback={<span class="no-box" />}>
+        <input type="checkbox" class="box" aria-label={say('handout.done', { number: props.step.number })} />
+      </Show>
+      <div class="what">
+        <p class="when">{props.step.when}</p>
+        <p class="says">{props.step.says}</p>
+        <Show when={props.step.label}>{(label) => <p>{label()}</p>}</Show>
+        <For each={props.step.how}>{(how) => <p>{how}</p>}</For>
+        <Show when={props.step.state.length > 0 || props.step.wait !== ''}>
+          <p class="state">
+            {props.step.state.join(' ')} {props.step.wait}
+          </p>
+        </Show>
+      </div>
+      <Show when={props.step.cautions.length > 0}>
+        <ul class="care" aria-label={say('handout.caution')}>
+          <For each={props.step.cautions}>{(caution) => <li>{caution}</li>}</For>
+        </ul>
+      </Show>
+    </li>
+  )
+}

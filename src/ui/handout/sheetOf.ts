@@ -1,0 +1,106 @@
+import type { Plan } from '../../planner/step'
+import { say } from '../../words/say'
+import { clockWords, weekdayWords } from '../desk/when'
+import { labelOf } from '../labelOf'
+import { planSentence, problemSentence, type Reader } from '../plan/planSentence'
+import { after, daysBetween, dayTitle } from './clock'
+import { findings, leftAlone, spared } from './findings'
+import { neverDo } from './neverDo'
+import type { Sheet, SheetDay, SheetStep } from './sheet'
+import { OUT_OF_WATER, stepsOf, WEEK } from './stepsOf'
+import { swimAgainAfter } from './swimAgain'
+
+/** More sentences than this of what was found nobody takes home. */
+const MOST_FOUND = 4
+
+/** The sheet of a plan whose first step is taken at `start`: nothing on it that the plan does not say. */
+export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
+  const found = findings(plan, reader)
+  return {
+    swim: swimWords(plan),
+    swimWhy:
+      plan.swim.now === 'yes'
+        ? [say('handout.swim.why_yes')]
+        : plan.swim.reasons.map((reason) => planSentence(reader, reason)),
+    found: found.length === 0 ? [say('handout.found.nothing')] : found.slice(0, MOST_FOUND),
+    foundMore: found.slice(MOST_FOUND),
+    alone: leftAlone(plan, reader),
+    spared: spared(plan, reader),
+    together: plan.steps.some(({ cautions }) => cautions.some(({ key }) => key === OUT_OF_WATER))
+      ? say('handout.together')
+      : '',
+    days: daysOf(stepsOf(plan, reader, start), plan, start),
+    later: laterOf(plan, reader, start),
+    never: neverDo(plan).map((key) => say(key)),
+    retest: retestOf(plan, reader, start),
+    left: leftOut(plan, reader),
+  }
+}
+
+function swimWords(plan: Plan): string {
+  if (plan.swim.now === 'yes') {
+    return say(plan.steps.some(({ kind }) => kind === 'dose') ? 'handout.swim.yes_steps' : 'handout.swim.yes')
+  }
+  const step = swimAgainAfter(plan)
+  return step === null ? say('handout.swim.no') : say('handout.swim.after', { step })
+}
+
+/** The steps by the day of the calendar on which they may start. */
+function daysOf(near: readonly SheetStep[], plan: Plan, start: Date): readonly SheetDay[] {
+  const days = new Map<number, SheetStep[]>()
+  for (const step of near) {
+    const day = daysBetween(start, after(start, plan.steps[step.number - 1]?.at ?? 0))
+    days.set(day, [...(days.get(day) ?? []), step])
+  }
+  return [...days].sort(([a], [b]) => a - b).map(([day, steps]) => ({ title: dayTitle(start, day), steps }))
+}
+
+/** What to test again and when, within the sheet's week; then how to take the bottle. */
+function retestOf(plan: Plan, reader: Reader, start: Date): readonly string[] {
+  const near = plan.steps.filter(({ at }) => at <= WEEK)
+  const last = near.findLast(({ kind, at }) => kind === 'retest' && at > 0)
+  const asked = last?.retest ?? [...new Set(near.flatMap(({ retest }) => retest))]
+  const how = say('plan.how.sample')
+  if (asked.length === 0) return [say('handout.retest.week'), how]
+  const hours = last?.at ?? Math.min(WEEK, Math.max(...near.map(({ at, wait }) => at + wait)))
+  const time = after(start, hours)
+  const readings = asked.map((name) => labelOf(name, reader.catalog.quantities.get(name)?.row))
+  return [
+    say('handout.retest.what', { readings, date: weekdayWords(time), clock: clockWords(time) }),
+    ...(near.length < plan.steps.length ? [say('handout.retest.later')] : []),
+    how,
+  ]
+}
+
+/** What follows after the week, a line each: it goes by the new test. */
+function laterOf(plan: Plan, reader: Reader, start: Date): readonly string[] {
+  return plan.steps.flatMap((step, index) =>
+    step.at <= WEEK
+      ? []
+      : [
+          say('handout.later_step', {
+            step: index + 1,
+            date: weekdayWords(after(start, step.at)),
+            says: planSentence(reader, step.says),
+          }),
+        ],
+  )
+}
+
+/** What the plan leaves out and what its end does not meet, for the second page. */
+function leftOut(plan: Plan, reader: Reader): readonly string[] {
+  const name = (quantity: string) =>
+    quantity === 'cell'
+      ? say('worksheet.generator.label')
+      : labelOf(quantity, reader.catalog.quantities.get(quantity)?.row)
+  const out = plan.verdicts
+    .filter(({ verdict, reason }) => verdict === 'left_out' && reason.key !== 'plan.verdict.failed_gate')
+    .map(({ quantity, reason }) =>
+      say('handout.found.other', {
+        name: name(quantity),
+        says: planSentence(reader, { key: reason.key, facts: { quantity, ...reason.facts, reading: quantity } }),
+      }),
+    )
+  const unmet = plan.unmet.map(({ quantity, problem }) => problemSentence(problem, name(quantity)))
+  return [...out, ...unmet]
+}

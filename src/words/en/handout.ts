@@ -1,0 +1,126 @@
+/** The sheet for the customer: sentences, steps by the clock, and the numbers on a page of their own. */
+export const handout = {
+  'page.title.handout': 'Customer’s sheet',
+  'page.handout.intro':
+    'One sheet to take home, and a second page with the numbers. Enter prints; F8 leads back to the desk.',
+  'page.handout.print': 'Print, or keep as PDF',
+  'page.handout.to_desk': 'Desk',
+  'page.handout.to_plan': 'Step plan',
+  'page.handout.scenario': 'Scenario',
+  'page.handout.start': 'First step at',
+  'page.handout.store': 'Name over the sheet',
+  'page.handout.store_help': 'Your own, kept in this browser.',
+  'page.handout.note': 'A note on the sheet',
+  'page.handout.making': 'Working the plan out…',
+  'page.handout.none':
+    'No plan could be made of this water, so there is no sheet. Look for cells without an answer in the worksheets.',
+
+  'handout.swim.yes': 'Yes, people may swim.',
+  'handout.swim.yes_steps': 'Yes, people may swim, except during an addition.',
+  'handout.swim.no': 'No: nobody swims until a new test says so.',
+  'handout.swim.after': 'Not yet: after step {step} and a new test.',
+  'handout.swim.why_yes':
+    'Chlorine and pH are where bathers may be in them; the label and the local code say when besides.',
+
+  'handout.volume.shape': '{volume}, worked out from shape and depth',
+  'handout.volume.shape_span': '{volume}, worked out from shape and depth; it may be {low} to {high}',
+  'handout.volume.entered': '{volume}, as it was given',
+  'handout.volume.entered_span': '{volume}, as it was given; counted as {low} to {high}',
+  'handout.sample.date': 'Water of {date}',
+  'handout.sample.date_age': 'Water of {date}, {age} old when it was tested',
+  'handout.sample.none': 'Date of the water not given',
+
+  'handout.found': 'What was found',
+  'handout.found.low': '{reading} is under what is wanted, {target}.',
+  'handout.found.high': '{reading} is over {target}.',
+  'handout.found.over': '{reading} is over the most, {most}: part of the water is renewed.',
+  'handout.found.over_ratio': '{reading} is {ratio} times the wanted chlorine; it should be {aim} times or less.',
+  'handout.found.test_error':
+    '{reading} is so near the end of its range that the test’s error could turn it: test again first.',
+  'handout.found.failed_gate': 'Tested again before anything rests on it: {names}.',
+  'handout.found.falls': '{reading} is over what is wanted, {target}; it falls by itself.',
+  'handout.found.chlorine_lost': 'How fast this pool uses its chlorine is not known: it is tested each day.',
+  'handout.found.fill_unknown':
+    '{reading} is over its most. How much water to renew is known once the fill water is tested: {names}.',
+  'handout.found.left_out': '{reading}: nothing is done for it yet. {says}',
+  'handout.found.other': '{name}: {says}',
+  'handout.found.nothing': 'Nothing that was tested is out of its range.',
+  'handout.found.more': '{count|One more finding stands on the second page.|# more findings stand on the second page.}',
+  'handout.alone': 'Leave alone: {names}.',
+  'handout.spared': 'Need not be bought',
+
+  'handout.today': 'Today, {date}',
+  'handout.tomorrow': 'Tomorrow, {date}',
+  'handout.later': '{date}, in {days} days',
+  'handout.week': '{date}, in a week',
+  'handout.nothing_to_do': 'Nothing to add. Keep the pump and the cell as they are.',
+  'handout.nothing_yet': 'Nothing to add yet: the tests below come first.',
+  'handout.at': 'At {clock}',
+  'handout.not_before': 'Not before {clock}',
+  'handout.morning': 'In the morning, not before {clock}',
+  'handout.together':
+    'While anything is added, and when a stopped pump starts again: nobody in the water, children and animals away, one product at a time.',
+  'handout.same_way': 'The same way as in step {step}.',
+  'handout.same_caution': 'Take care as in step {step}.',
+  'handout.later_step': 'Step {step}, from {date} on: {says}',
+  'handout.label': 'On the label: {product}, {strength} {counts}',
+  'handout.wait_minutes': 'Then wait {minutes} minutes, until {clock}.',
+  'handout.wait_hours': 'Then wait {hours} {hours|hour|hours}, until {clock}.',
+  'handout.wait_days': 'Then wait {days} days, until {clock}.',
+  'handout.until': 'Until {clock}.',
+  'handout.clock_on': '{clock} on {date}',
+  'handout.done': 'Step {number} is done',
+  'handout.caution': 'Caution',
+
+  'handout.stop': 'Stop and call if',
+  'handout.stop.water': 'the water turns cloudy, brown or purple',
+  'handout.stop.smell': 'a smell stings',
+  'handout.stop.alarm': 'the cell gives an alarm',
+  'handout.stop.level': 'the level falls by itself',
+  'handout.stop.first_aid':
+    'Fumes breathed in, or a splash in the eye: fresh air, rinse the eye with water for 15 minutes, and call the emergency number.',
+
+  'handout.never': 'Do not',
+  'handout.never.no_flow': 'Do not put anything into the water until the pump moves it through a clean filter.',
+  'handout.never.bleached':
+    'Do not add chlorine because a test shows none: so much chlorine may be in the water that it bleached the test.',
+  'handout.never.high_chlorine':
+    'Do not add chlorine, acid or bicarbonate until free chlorine has fallen and was tested again.',
+  'handout.never.salt_alarm': 'Do not add salt because the cell asks for it: two readings have to agree first.',
+  'handout.never.fresh_plaster': 'Do not add salt, do not run the cell and hang no tablets while the plaster is fresh.',
+  'handout.never.stabilizer': 'Do not use tablets, trichlor or dichlor: each of them adds more stabilizer.',
+  'handout.never.salt_high': 'Do not add salt: there is more in the water than the cell wants.',
+  'handout.never.drain': 'Do not drain more than this sheet says, and never empty the pool.',
+  'handout.never.mix':
+    'Do not let acid and chlorine meet: not in one container, not by one scoop, not within the same hour.',
+  'handout.never.salt_at_once': 'Do not add all of the salt at once: what is too much cannot be taken out again.',
+  'handout.never.carbonate': 'Do not add calcium within a day of bicarbonate or soda ash: the water turns to milk.',
+  'handout.never.more': 'Do not add more than this sheet says, and nothing twice: test first.',
+
+  'handout.retest': 'Test again',
+  'handout.retest.what': '{readings}, on {date}, not before {clock}.',
+  'handout.retest.later': 'What follows after that stands on the second page; it goes by the new test.',
+  'handout.retest.week': 'Free chlorine and pH, in a week.',
+
+  'handout.label_first':
+    'The product’s label and the local code come first. All amounts hold for {volume} of water and for no other pool.',
+  'handout.electric': 'Electrical work is for a licensed electrician.',
+
+  'handout.numbers': 'The numbers',
+  'handout.numbers.intro': 'For {name}; the first sheet says what to do.',
+  'handout.numbers.quantity': 'What',
+  'handout.numbers.read': 'Read',
+  'handout.numbers.test': 'Test used',
+  'handout.numbers.wanted': 'Wanted',
+  'handout.numbers.end': 'Foretold at the end',
+  'handout.numbers.limit_above': 'more than {value}',
+  'handout.numbers.limit_below': 'less than {value}',
+  'handout.numbers.index': 'Langelier index',
+  'handout.numbers.after': 'Foretold after each step',
+  'handout.numbers.step': 'Step',
+  'handout.numbers.later': 'After the week, if a new test agrees',
+  'handout.numbers.found': 'Also found',
+  'handout.numbers.left': 'Left out, and not met at the end',
+  'handout.numbers.basis':
+    'Foretold values assume that everything is done as written and is well mixed. A new test counts more than any of them.',
+} as const
