@@ -12,6 +12,7 @@ import { Precisions } from './Precisions'
 import { QuantitySelect } from './QuantitySelect'
 import { ScenarioSelect } from './ScenarioSelect'
 import { SwingBar } from './SwingBar'
+import { heldFormula } from './studyColumn'
 
 /** One result: its interval, what moves it most, whether its verdict stands, and how exact its readings are. */
 export function MattersPart() {
@@ -33,6 +34,10 @@ export function MattersPart() {
   const swings = () => sure.swings.answered()?.result.swings ?? []
   const moving = () => swings().filter(({ moves }) => moves > 0)
   const still = () => swings().filter(({ moves }) => moves === 0)
+  const typed = () =>
+    (sure.doubts() ?? []).flatMap(({ quantity }) =>
+      heldFormula(book, scenario(), quantity) === undefined ? [] : [quantity],
+    )
   const span = createMemo(() => {
     const ends = moving().flatMap(({ low, high }) => [low.answer, high.answer].flatMap((end) => numberIn(end) ?? []))
     return ends.length > 0 ? ([Math.min(...ends), Math.max(...ends)] as const) : null
@@ -110,6 +115,9 @@ export function MattersPart() {
             </p>
           </Show>
         </section>
+      </Show>
+      <Show when={typed().length > 0}>
+        <p class="quiet">{say('page.study.matters.formulas', { names: typed().map(label) })}</p>
       </Show>
       <Precisions scenario={scenario()} output={output()} />
     </div>

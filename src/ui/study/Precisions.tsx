@@ -20,7 +20,7 @@ export function Precisions(props: { scenario: string; output: string }) {
   const book = useBook()
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const names = createMemo(() => {
-    const column = studyColumn(book, props.scenario)
+    const column = studyColumn(book, props.scenario, [props.output])
     return [...restsOn(book.catalog(), props.output)].filter((name) => {
       const own = Object.hasOwn(book.notebook().precisions, name)
       return column !== null && typeof column.get(name) === 'number' && (own || methodsOf(name).length > 0)
@@ -71,7 +71,7 @@ export function Precisions(props: { scenario: string; output: string }) {
                 {(name) => {
                   const precision = () =>
                     Object.hasOwn(book.notebook().precisions, name) ? book.notebook().precisions[name] : undefined
-                  const value = () => Number(studyColumn(book, props.scenario)?.get(name) ?? 0)
+                  const value = () => Number(studyColumn(book, props.scenario, [props.output])?.get(name) ?? 0)
                   const exact = () => exactnessOf(name, value(), precision(), methods().get(name))
                   const test = () => {
                     const by = exact()?.by

@@ -37,7 +37,7 @@ export function SolvePart() {
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const [done, setDone] = createSignal('')
   const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
-  const column = createMemo(() => studyColumn(book, scenario()))
+  const column = createMemo(() => studyColumn(book, scenario(), [input(), output()]))
   const behind = createMemo(() => restsOn(book.catalog(), output()))
   const held = createMemo(() => heldIn(book, scenario(), input(), output()))
   const studied = createStudied('solve', asked, 0)

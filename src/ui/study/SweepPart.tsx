@@ -42,7 +42,7 @@ export function SweepPart() {
   const order = createMemo((): SweepOrder | null => {
     const { input, from, to, points, outputs } = chart()
     if (gone().length > 0 || outputs.length === 0 || !(from < to)) return null
-    const columns = shown().map((id) => studyColumn(book, id))
+    const columns = shown().map((id) => studyColumn(book, id, [input, ...outputs]))
     if (columns.includes(null)) return null
     return { columns: columns.filter((one) => one !== null), input, values: spanPoints(from, to, points), outputs }
   })

@@ -1,18 +1,25 @@
 import { hasValue } from '../../engine/outcome'
+import type { Notebook } from '../../notebook/notebook'
 import type { Doubt } from '../../study/doubt'
 import { doubtsOf } from '../../study/doubtsOf'
 import type { Column } from '../../study/evaluate'
 import type { Book } from '../shell/book'
 
 /** What is in doubt of a scenario, among these quantities. Tracked. */
-export function bookDoubts(book: Book, scenario: string, column: Column, names: ReadonlySet<string>): readonly Doubt[] {
+export function bookDoubts(
+  book: Book,
+  scenario: string,
+  column: Column,
+  names: ReadonlySet<string>,
+  precisions: Notebook['precisions'],
+): readonly Doubt[] {
   return doubtsOf(
     {
       column,
       catalog: book.catalog(),
-      precisions: book.notebook().precisions,
+      precisions,
       methods: methodsIn(book, scenario, names),
-      volume: volumeIn(book, scenario),
+      volume: names.has('volume') ? volumeIn(book, scenario) : null,
     },
     names,
   )

@@ -1,4 +1,4 @@
-import { type Accessor, createEffect, createSignal, onCleanup } from 'solid-js'
+import { type Accessor, createEffect, createMemo, createSignal, onCleanup } from 'solid-js'
 import { isProblem, type Problem } from '../../words/problem'
 import { useBook } from '../shell/book'
 import { askStudy } from './askStudy'
@@ -30,9 +30,13 @@ export function createStudied<K extends Study>(
   const [working, setWorking] = createSignal(false)
   const [problem, setProblem] = createSignal<Problem | null>(null)
 
+  // parts of the notebook by themselves: an edit elsewhere is no reason to ask again
+  const worksheets = createMemo(() => book.notebook().worksheets)
+  const rows = createMemo(() => book.notebook().rows)
+
   createEffect(() => {
     const asked = order()
-    const { worksheets, rows } = book.notebook()
+    const own = { worksheets: worksheets(), rows: rows() }
     const control = new AbortController()
     onCleanup(() => control.abort())
     if (asked === null) {
@@ -42,7 +46,7 @@ export function createStudied<K extends Study>(
     }
     setWorking(true)
     const timer = setTimeout(async () => {
-      const result = await askStudy(kind, asked, { worksheets, rows }, control.signal)
+      const result = await askStudy(kind, asked, own, control.signal)
       if (control.signal.aborted) return
       setWorking(false)
       setProblem(isProblem(result) ? result : null)

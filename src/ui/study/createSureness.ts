@@ -29,10 +29,11 @@ export interface Sureness {
 /** @param rest how long readings have to rest before columns are worked out, in milliseconds */
 export function createSureness(scenario: Accessor<string>, output: Accessor<string>, rest?: number): Sureness {
   const book = useBook()
-  const column = createMemo(() => studyColumn(book, scenario()))
+  const column = createMemo(() => studyColumn(book, scenario(), [output()]))
+  const precisions = createMemo(() => book.notebook().precisions)
   const doubts = createMemo(() => {
     const water = column()
-    return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()))
+    return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()), precisions())
   })
   const order = createMemo(() => {
     const [water, found] = [column(), doubts()]

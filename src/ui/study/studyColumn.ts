@@ -3,26 +3,30 @@ import type { Value } from '../../functions/define'
 import type { Column } from '../../study/evaluate'
 import { restsOn } from '../../study/restsOn'
 import { isProblem } from '../../words/problem'
+import type { Outline } from '../../worksheet/catalog'
 import { isScenario, nameKey } from '../../worksheet/nameKey'
 import { parseFormula } from '../../worksheet/parse'
+import { shippedOutline } from '../../worksheet/shippedOutline'
 import { visit } from '../../worksheet/visit'
-import { columnOf } from '../plan/columnOf'
 import type { Book } from '../shell/book'
 
 /**
- * A scenario as a column that stands alone: its inputs and assumptions, and the rows that read another scenario as they are now,
- * since a column knows of no other. Null until the engine has answered for all of it. Tracked.
+ * A scenario as a column that stands alone, as far as these outputs rest on it: inputs and assumptions, and the rows that read
+ * another scenario as they are now, since a column knows of no other. Null until the engine has answered for all of it. Tracked.
  */
-export function studyColumn(book: Book, scenario: string): Column | null {
-  const column = columnOf(book, scenario)
-  if (column === null) return null
-  const given = new Map<string, Value>(column)
-  for (const name of ownRows(book)) {
+export function studyColumn(book: Book, scenario: string, outputs: readonly string[]): Column | null {
+  const catalog = book.catalog()
+  const column = new Map<string, Value>()
+  for (const name of behind(catalog, outputs)) {
+    const quantity = catalog.quantities.get(name)
     const outcome = book.outcome(scenario, name)
-    const formula = book.catalog().quantities.get(name)?.formula
-    if (formula && hasValue(outcome) && namesIn(formula.text).elsewhere) given.set(name, outcome.value)
+    if (!quantity || !outcome) return null
+    if (!hasValue(outcome)) continue
+    const { from } = book.source(scenario, name)
+    if (quantity.formula === null || from === 'typed' || from === 'baseline' || readsElsewhere(catalog, name))
+      column.set(name, outcome.value)
   }
-  return given
+  return column
 }
 
 /**
@@ -31,36 +35,35 @@ export function studyColumn(book: Book, scenario: string): Column | null {
  */
 export function heldIn(book: Book, scenario: string, input: string, output: string): readonly string[] {
   const catalog = book.catalog()
-  const own = new Set(ownRows(book))
   return [...restsOn(catalog, output)].filter((name) => {
-    if (name === input) return false
-    const { cell } = book.source(scenario, name)
-    const text =
-      cell?.kind === 'formula' ? cell.text : own.has(name) ? catalog.quantities.get(name)?.formula?.text : undefined
-    if (text === undefined) return false
-    const { here, elsewhere } = namesIn(text)
-    if (cell?.kind !== 'formula' && !elsewhere) return false
-    return here.some((read) => restsOn(catalog, read).has(input))
+    const text = name === input ? undefined : heldFormula(book, scenario, name)
+    return text !== undefined && namesIn(text).here.some((read) => restsOn(catalog, read).has(input))
   })
 }
 
-/** Rows of the reader's own: none that ships reads another scenario. */
-function ownRows(book: Book): readonly string[] {
-  const { rows, worksheets } = book.notebook()
-  const named = Object.values(rows).map(({ row }) => row.name)
-  if (Object.keys(worksheets).length === 0) return named
-  const brought = [...book.catalog().quantities.values()].filter(({ worksheet }) =>
-    Object.hasOwn(worksheets, worksheet),
-  )
-  return [...named, ...brought.map(({ name }) => name)]
+/** The formula typed in a cell, or that of a row that reads another scenario: a column takes only what it gives now. Tracked. */
+export function heldFormula(book: Book, scenario: string, name: string): string | undefined {
+  const { cell } = book.source(scenario, name)
+  if (cell?.kind === 'formula') return cell.text
+  return readsElsewhere(book.catalog(), name) ? book.catalog().quantities.get(name)?.formula?.text : undefined
 }
 
-const known = new Map<string, Named>()
+function behind(catalog: Outline, outputs: readonly string[]): ReadonlySet<string> {
+  return new Set(outputs.flatMap((output) => [...restsOn(catalog, output)]))
+}
+
+/** Only a row of the reader's own does: none that ships reads another scenario. */
+function readsElsewhere(catalog: Outline, name: string): boolean {
+  const text = catalog.quantities.get(name)?.formula?.text
+  return text !== undefined && !shippedOutline().quantities.has(name) && namesIn(text).elsewhere
+}
+
 interface Named {
   /** quantities of the same scenario */
   readonly here: readonly string[]
   readonly elsewhere: boolean
 }
+const known = new Map<string, Named>()
 
 function namesIn(text: string): Named {
   const before = known.get(text)

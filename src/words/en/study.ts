@@ -82,6 +82,8 @@ export const study = {
     'How far the result moves when one reading is off by the precision of its test and all others are right.',
   'page.study.matters.none': 'No reading behind {output} has a test whose precision is known here.',
   'page.study.matters.bars': 'What moves {output} most',
+  'page.study.matters.formulas':
+    'Worked out by a formula that is typed there, and taken to be as exact as a reading: {names}.',
   'page.study.matters.no_change': 'Does not move it: {names}.',
   'page.study.interval': '{low} to {high}',
   'page.study.interval_says':
