@@ -32,23 +32,24 @@ export interface Line {
 /** Outputs against one input, scenario by scenario: every point is one more column, and so is where each scenario stands. */
 export async function sweep(evaluate: Evaluate, order: SweepOrder): Promise<readonly Line[]> {
   const { columns, input, values, outputs } = order
-  const each = columns.flatMap((column) => [...values.map((value) => withGiven(column, input, value)), column])
-  const answers = await evaluate(each, outputs)
-  const stride = values.length + 1
-  return columns.flatMap((given, column) =>
-    outputs.map((output, o): Line => {
-      const along = values.map((_, i) => answers[column * stride + i]?.[o])
+  const lines: Line[] = []
+  // scenario by scenario, so that no more columns are held than one line has points
+  for (const [column, given] of columns.entries()) {
+    const answers = await evaluate([...values.map((value) => withGiven(given, input, value)), given], outputs)
+    outputs.forEach((output, o) => {
+      const along = values.map((_, i) => answers[i]?.[o])
       const at = given.get(input)
-      const value = numberIn(answers[column * stride + values.length]?.[o])
-      return {
+      const value = numberIn(answers[values.length]?.[o])
+      lines.push({
         column,
         output,
         values: along.map(numberIn),
         gaps: gapsOf(along),
         now: typeof at === 'number' && value !== null ? { at, value } : null,
-      }
-    }),
-  )
+      })
+    })
+  }
+  return lines
 }
 
 function gapsOf(along: readonly (Answer | undefined)[]): readonly Gap[] {
