@@ -121,8 +121,12 @@ describe('a scale', () => {
     ])
   })
   test('takes the ends of a band in where they are near', () => {
-    expect(endsOf([0, 1], [-0.5, 30])).toEqual([-0.5, 1])
-    expect(endsOf([], [1, 2])).toBe(null)
+    expect(endsOf([0, 1], [-0.5, 30], 0.01)).toEqual([-0.5, 1])
+    expect(endsOf([], [1, 2], 0.01)).toBe(null)
+  })
+  test('does not show what the figures do not tell apart', () => {
+    expect(endsOf([90, 90 + 1e-12], [], 1)).toEqual([expect.closeTo(88, 9), expect.closeTo(92, 9)])
+    expect(endsOf([0, 0], [], 1)).toEqual([0, 4])
   })
   test('one value is no line', () => {
     const { at, ticks } = scaleOf([3, 3], [0, 100], 'up', true)

@@ -74,7 +74,9 @@ export function MattersPart() {
       </form>
       <Show when={sure.swings.problem()}>{(why) => <p class="warm">{sentence(why())}</p>}</Show>
       <Show when={sure.doubts()?.length === 0}>
-        <p>{say('page.study.matters.none', { output: axis().label })}</p>
+        <p>
+          {say(sure.assumed() ? 'page.study.matters.assumed' : 'page.study.matters.none', { output: axis().label })}
+        </p>
       </Show>
       <div role="status">
         <Show when={sure.text()}>

@@ -27,23 +27,27 @@ export function SweepChart(props: { model: SweepModel }) {
   const place = () => Math.min(at() ?? middle(), last())
   const middle = () => Math.floor(props.model.at.length / 2)
 
-  const reading = createMemo(() => {
-    const i = place()
+  /** What the chart says at the point in hand, a line a panel. */
+  const lines = createMemo(() => {
     const { input, at: values, panels } = props.model
-    const each = panels.flatMap(({ axis, curves }) =>
+    const point = `${input.label} ${input.text(values[place()] ?? 0)}`
+    const read = panels.map(({ axis, curves }) =>
       curves.map(({ name, values: along }) => {
-        const value = along[i] ?? null
-        const label = panels.length > 1 ? `${axis.label}, ${name}` : name
+        const value = along[place()] ?? null
         return say('page.study.reading', {
-          name: label,
+          name,
           value: value === null ? say('page.study.no_answer') : axis.text(value),
         })
       }),
     )
-    return say('page.study.read_point', {
-      input: `${input.label} ${input.text(values[i] ?? 0)}`,
-      readings: each.join(' · '),
-    })
+    const [only] = read
+    if (read.length === 1 && only) return [say('page.study.read_point', { input: point, readings: only.join(' · ') })]
+    return [
+      point,
+      ...read.map((readings, p) =>
+        say('page.study.read_panel', { name: panels[p]?.axis.label ?? '', readings: readings.join(' · ') }),
+      ),
+    ]
   })
 
   function onKeyDown(event: KeyboardEvent): void {
@@ -69,24 +73,30 @@ export function SweepChart(props: { model: SweepModel }) {
     setAt(Math.min(Math.max(Math.round(((x - left) / (right - left)) * last()), 0), last()))
   }
 
-  const gaps = () =>
-    props.model.panels.flatMap(({ axis, curves }) =>
-      curves.flatMap(({ name, gaps: found }) =>
-        found.map(({ from, to, why }) => {
-          const { input, at: values } = props.model
+  /** Where there is no answer, and why; scenarios that lack it alike are told together. */
+  const gaps = createMemo(() => {
+    const { input, at: values, panels } = props.model
+    const told = new Map<
+      string,
+      { readonly names: string[]; readonly label: string; readonly span: string; readonly why: string }
+    >()
+    for (const { axis, curves } of panels)
+      for (const { name, gaps: found } of curves)
+        for (const { from, to, why } of found) {
           const quantity = book.catalog().quantities.get(axis.quantity)
           const [low, high] = [values[from] ?? 0, values[to] ?? 0]
-          return say('page.study.gap', {
-            name: `${axis.label}, ${name}`,
-            span:
-              from === to
-                ? input.text(low)
-                : say('page.study.interval', { low: input.figure(low), high: input.text(high) }),
-            why: quantity ? problemText(why, quantity) : '',
-          })
-        }),
-      ),
-    )
+          const span =
+            from === to
+              ? input.text(low)
+              : say('page.study.interval', { low: input.figure(low), high: input.text(high) })
+          const reason = quantity ? problemText(why, quantity) : ''
+          const key = [axis.quantity, span, reason].join(' | ')
+          const known = told.get(key)
+          if (known) known.names.push(name)
+          else told.set(key, { names: [name], label: axis.label, span, why: reason })
+        }
+    return [...told.values()].map(({ names, label, span, why }) => say('page.study.gap', { label, names, span, why }))
+  })
   const rings = () => props.model.panels.some(({ curves }) => curves.some(({ now }) => now !== null))
 
   return (
@@ -128,7 +138,7 @@ export function SweepChart(props: { model: SweepModel }) {
           aria-valuemin={0}
           aria-valuemax={last()}
           aria-valuenow={place()}
-          aria-valuetext={reading()}
+          aria-valuetext={lines().join('. ')}
           onKeyDown={onKeyDown}
           onFocus={() => setAt((now) => now ?? middle())}
           onBlur={() => setAt(null)}
@@ -139,7 +149,9 @@ export function SweepChart(props: { model: SweepModel }) {
           }}
         />
       </div>
-      <p class="readout">{reading()}</p>
+      <div class="readout">
+        <For each={lines()}>{(text) => <p>{text}</p>}</For>
+      </div>
       <Show when={rings()}>
         <p class="quiet">{say('page.study.rings')}</p>
       </Show>

@@ -1,4 +1,4 @@
-import { convert } from '../../units/convert'
+import { convert, convertDifference } from '../../units/convert'
 import { formatValue } from '../../units/format'
 import type { Row } from '../../worksheet/definition'
 import { decimalsOf } from '../decimalsOf'
@@ -14,6 +14,8 @@ export interface Axis {
   readonly unit: string
   readonly canonical: string
   readonly symbol: string
+  /** the smallest difference that its figures tell apart, as it is shown */
+  readonly step: number
   shown(value: number): number
   /** the figure alone; and with its unit */
   figure(value: number): string
@@ -37,6 +39,7 @@ export function axisFor(quantity: string, row: Row | undefined, unit: string): A
     unit,
     canonical,
     symbol,
+    step: stepOf(canonical, unit, decimals ?? 2),
     shown(value) {
       const shown = convert(value, canonical, unit)
       return typeof shown === 'number' ? shown : value
@@ -44,6 +47,11 @@ export function axisFor(quantity: string, row: Row | undefined, unit: string): A
     figure,
     text: (value) => `${figure(value)} ${symbol}`.trim(),
   }
+}
+
+function stepOf(canonical: string, unit: string, decimals: number): number {
+  const step = convertDifference(10 ** -decimals, canonical, unit)
+  return typeof step === 'number' ? step : 10 ** -decimals
 }
 
 /** The name with its unit, as it stands over a chart. */

@@ -16,6 +16,8 @@ import { studyColumn } from './studyColumn'
 export interface Sureness {
   /** null until everything behind it is known */
   readonly doubts: Accessor<readonly Doubt[] | null>
+  /** the result is an assumption of this scenario */
+  readonly assumed: Accessor<boolean>
   readonly interval: Accessor<Interval | null>
   readonly swings: Studied<'swings'>
   readonly working: Accessor<boolean>
@@ -31,8 +33,14 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
   const book = useBook()
   const column = createMemo(() => studyColumn(book, scenario(), [output()]))
   const precisions = createMemo(() => book.notebook().precisions)
+  const assumed = createMemo(() => {
+    const isComputed = book.catalog().quantities.get(output())?.formula != null
+    return isComputed && output() !== 'volume' && column()?.has(output()) === true
+  })
   const doubts = createMemo(() => {
     const water = column()
+    // what was entered over a result is not worked out from readings any more
+    if (assumed()) return []
     return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()), precisions())
   })
   const order = createMemo(() => {
@@ -80,6 +88,7 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
   })
   return {
     doubts,
+    assumed,
     interval,
     swings,
     working: () => intervals.working() || swings.working(),

@@ -22,7 +22,7 @@ export function drawComparison(title: string, panels: readonly Compared[], width
     const limits = rows
       .flatMap(({ band }) => [band?.low, band?.high])
       .map((end) => (end === undefined ? end : axis.shown(end)))
-    const ends = endsOf(figures, limits)
+    const ends = endsOf(figures, limits, axis.step)
     const scale = ends && scaleOf(ends, [left + 10, right - 10], 'across', true)
     for (const { at } of scale?.ticks ?? [])
       marks.push({ kind: 'line', colour: 'rule', x1: at, x2: at, y1: first, y2: bottom })

@@ -1,4 +1,5 @@
-import { line } from 'd3-shape'
+import { curveStep, line } from 'd3-shape'
+import { say } from '../../words/say'
 import { titleOf } from './axis'
 import { type Colour, type Drawing, fitted, type Mark, widthOf } from './drawing'
 import { endsOf, type Scale, scaleOf } from './scale'
@@ -17,7 +18,7 @@ export interface DrawnSweep {
   readonly y: readonly (((value: number) => number) | null)[]
 }
 
-const HEIGHT = { alone: 300, one: 190 }
+const HEIGHT = { alone: 300, one: 190, empty: 30 }
 const LEFT = 60
 const ABOVE = 30
 const BELOW = 18
@@ -42,14 +43,18 @@ export function penOf(index: number): (typeof PENS)[number] {
 export function drawSweep(model: SweepModel, width: number): DrawnSweep {
   const longest = Math.max(0, ...model.panels.flatMap(({ curves }) => curves.map(({ name }) => widthOf(name))))
   const right = width - Math.min(longest + 14, width < 560 ? 112 : 180)
-  const height = model.panels.length === 1 ? HEIGHT.alone : HEIGHT.one
+  const full = model.panels.length === 1 ? HEIGHT.alone : HEIGHT.one
   const shown = model.at.map((value) => model.input.shown(value))
   const x = scaleOf([shown[0] ?? 0, shown.at(-1) ?? 1], [LEFT, right], 'across', false)
   const marks: Mark[] = []
-  const y = model.panels.map((panel, i) =>
-    drawPanel(marks, panel, model, x, { top: i * (height + ABOVE + BELOW) + ABOVE, height, right, width }),
-  )
-  const bottom = model.panels.length * (height + ABOVE + BELOW) - BELOW
+  let bottom = -BELOW
+  const y = model.panels.map((panel) => {
+    const isEmpty = panel.curves.every(({ values, now }) => now === null && values.every((value) => value === null))
+    const height = isEmpty ? HEIGHT.empty : full
+    const top = bottom + BELOW + ABOVE
+    bottom = top + height
+    return drawPanel(marks, panel, model, x, { top, height, right, width })
+  })
   for (const { at, label } of x.ticks)
     marks.push({ kind: 'text', colour: 'grey', x: at, y: bottom + 20, text: label, anchor: 'middle' })
   marks.push({
@@ -90,7 +95,7 @@ function drawPanel(marks: Mark[], panel: Panel, model: SweepModel, x: Scale, pla
   const values = curves.flatMap(({ values: all, now }) => [...all, now?.value ?? null])
   const figures = values.filter((value) => value !== null).map((value) => axis.shown(value))
   const limit = (value: number | undefined) => (value === undefined ? undefined : axis.shown(value))
-  const ends = endsOf(figures, [limit(band?.low), limit(band?.high)])
+  const ends = endsOf(figures, [limit(band?.low), limit(band?.high)], axis.step)
   const scale = ends && scaleOf(ends, [bottom, top], 'up', true)
   if (scale && band) {
     drawBand(marks, panel, scale, place)
@@ -105,6 +110,15 @@ function drawPanel(marks: Mark[], panel: Panel, model: SweepModel, x: Scale, pla
   marks.push({ kind: 'line', colour: 'axis', x1: LEFT, x2: right, y1: bottom, y2: bottom })
   for (const { at } of x.ticks) marks.push({ kind: 'line', colour: 'axis', x1: at, x2: at, y1: bottom, y2: bottom + 4 })
   if (scale) drawCurves(marks, panel, model, x, scale, place)
+  else
+    marks.push({
+      kind: 'text',
+      colour: 'grey',
+      x: LEFT,
+      y: top + 14,
+      text: say('page.study.no_answer'),
+      anchor: 'start',
+    })
   return scale
 }
 
@@ -129,6 +143,10 @@ function drawCurves(
     .defined((value) => value !== null)
     .x((_, i) => Math.round(px(i) * 10) / 10)
     .y((value) => Math.round(scale.at(axis.shown(value ?? 0)) * 10) / 10)
+  // whole numbers go in steps
+  const isWhole =
+    axis.step === 1 && curves.every(({ values }) => values.every((value) => value === null || Number.isInteger(value)))
+  if (isWhole) path.curve(curveStep)
   const [from, to] = [model.at[0] ?? 0, model.at.at(-1) ?? 0]
   for (const { values, pen, now } of curves) {
     const { colour, dash } = penOf(pen)

@@ -36,17 +36,26 @@ export function scaleOf(
   }
 }
 
+/** A direction is never so near that less than the last place of a figure is seen: that would be the rounding of machines. */
+const FEWEST_STEPS = 4
+
 /**
  * The figures that a direction has to show: all values, and the ends of the wanted band where they are not so far away that the
  * values would be pressed into a line.
+ * @param step the smallest difference that the figures tell apart
  */
 export function endsOf(
   values: readonly number[],
   band: readonly (number | undefined)[],
+  step: number,
 ): readonly [number, number] | null {
-  const [low, high] = extent(values)
-  if (low === undefined || high === undefined) return null
-  const room = Math.max(high - low, Math.abs(high) * 0.02, 1e-9)
+  const [least, most] = extent(values)
+  if (least === undefined || most === undefined) return null
+  const short = Math.max(0, FEWEST_STEPS * step - (most - least)) / 2
+  // what cannot be negative is not shown as if it could
+  const low = least >= 0 ? Math.max(0, least - short) : least - short
+  const high = Math.max(most, low + FEWEST_STEPS * step)
+  const room = high - low
   const near = band.filter((end): end is number => end !== undefined && end > low - room && end < high + room)
   return [Math.min(low, ...near), Math.max(high, ...near)]
 }

@@ -1,29 +1,15 @@
-import { type Colour, type Drawing, type Mark, RADIUS, TEXT_SIZE } from './drawing'
-
-/** The colours of light paper, as `look/tokens.css` has them. */
-const LIGHT: Readonly<Record<Colour | 'paper', string>> = {
-  ink: '#1d2024',
-  pen: '#1d479b',
-  grey: '#53575d',
-  rule: '#dedacf',
-  axis: '#b5b0a2',
-  band: '#d9e4db',
-  warm: '#a3351a',
-  paper: '#fdfcf8',
-}
-const SANS = "'IBM Plex Sans', 'Segoe UI', 'Helvetica Neue', Arial, sans-serif"
-const SERIF = "Literata, 'Iowan Old Style', 'Palatino Linotype', Georgia, serif"
-const ROOM = 16
+import { type Drawing, type Mark, RADIUS, TEXT_SIZE } from './drawing'
+import { HEAD, LIGHT, ROOM, SANS, SERIF, TITLE_SIZE } from './picture'
 
 /** A drawing as a file of its own: light paper, its title, nothing fetched from anywhere, no styles and no scripts. */
 export function svgText({ width, height, title, marks }: Drawing): string {
-  const [wide, high] = [width + 2 * ROOM, height + 2 * ROOM + 22]
+  const [wide, high] = [width + 2 * ROOM, height + 2 * ROOM + HEAD]
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}" viewBox="0 0 ${wide} ${high}">`,
     `<title>${escaped(title)}</title>`,
     `<rect width="${wide}" height="${high}" fill="${LIGHT.paper}"/>`,
-    `<text x="${ROOM}" y="${ROOM + 10}" font-family="${SERIF}" font-size="15" fill="${LIGHT.ink}">${escaped(title)}</text>`,
-    `<g transform="translate(${ROOM} ${ROOM + 22})" font-family="${SANS}" font-size="${TEXT_SIZE}">`,
+    `<text x="${ROOM}" y="${ROOM + 10}" font-family="${SERIF}" font-size="${TITLE_SIZE}" fill="${LIGHT.ink}">${escaped(title)}</text>`,
+    `<g transform="translate(${ROOM} ${ROOM + HEAD})" font-family="${SANS}" font-size="${TEXT_SIZE}">`,
     ...marks.map(element),
     '</g>',
     '</svg>',

@@ -44,11 +44,12 @@ export const study = {
   'page.study.reader': 'Read the chart: {name}',
   'page.study.read_keys': 'Arrow keys go from point to point, Home and End to the ends.',
   'page.study.read_point': '{input}: {readings}',
+  'page.study.read_panel': '{name}: {readings}',
   'page.study.reading': '{name} {value}',
   'page.study.no_answer': 'no answer',
   'page.study.side.below': '{value} low',
   'page.study.side.above': '{value} high',
-  'page.study.gap': '{name}, {span}: {why}',
+  'page.study.gap': '{label} ({names}), {span}: {why}',
   'page.study.gaps': 'Where there is no answer',
   'page.study.table': 'Table of the points',
   'page.study.held':
@@ -81,6 +82,7 @@ export const study = {
   'page.study.matters.says':
     'How far the result moves when one reading is off by the precision of its test and all others are right.',
   'page.study.matters.none': 'No reading behind {output} has a test whose precision is known here.',
+  'page.study.matters.assumed': '{output} is an assumption in this scenario: it is taken as it was entered.',
   'page.study.matters.bars': 'What moves {output} most',
   'page.study.matters.formulas':
     'Worked out by a formula that is typed there, and taken to be as exact as a reading: {names}.',
@@ -124,7 +126,7 @@ export const study = {
   'chart.salt.target': 'Salt to add against the target',
   'chart.dilution.rounds': 'Rounds of draining against the largest single drain',
   'chart.dilution.limit': 'Share to drain against the salt that is allowed',
-  'chart.ph_alkalinity.acid': 'Acid and alkalinity against the target pH',
+  'chart.ph_alkalinity.acid': 'Acid and bicarbonate against the target pH',
   'chart.generator.demand': 'Hours of the cell against chlorine demand',
   'chart.generator.setting': 'Hours of the cell against its setting',
 } as const
