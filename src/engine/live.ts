@@ -5,10 +5,12 @@ import { baselineOf, inOrder } from '../notebook/order'
 import { resolve } from '../notebook/resolve'
 import { isProblem } from '../words/problem'
 import type { Catalog } from '../worksheet/catalog'
+import { catalogUnits } from '../worksheet/catalogUnits'
 import type { Expression } from '../worksheet/formula'
 import { withOwnWorksheets } from '../worksheet/ownWorksheets'
 import { parseFormula } from '../worksheet/parse'
 import { shippedCatalog } from '../worksheet/shippedCatalog'
+import { unitFlags } from '../worksheet/unitCheck'
 import type { Change } from './client'
 import { Columns } from './columns'
 import { layoutFor } from './layout'
@@ -130,7 +132,7 @@ export class Live {
   #content(scenario: string, quantity: string): Content {
     const source = resolve(this.#notebook, this.#catalog, scenario, quantity)
     if (source.from === 'baseline') return { kind: 'inherit' }
-    if (source.cell) return contentOf(source.cell)
+    if (source.cell) return contentOf(source.cell, this.#catalog, quantity)
     return this.#catalog.quantities.get(quantity)?.formula ? { kind: 'own' } : { kind: 'missing' }
   }
 
@@ -189,7 +191,7 @@ function catalogOf(notebook: Notebook): Catalog {
   return withOwnWorksheets(notebook)?.catalog ?? shippedCatalog()
 }
 
-function contentOf(cell: Cell): Content {
+function contentOf(cell: Cell, catalog: Catalog, quantity: string): Content {
   switch (cell.kind) {
     case 'value':
       return { kind: 'value', value: cell.canonical }
@@ -201,9 +203,12 @@ function contentOf(cell: Cell): Content {
       return { kind: 'refused', code: 'only_a_limit', name: '' }
     case 'formula': {
       const formula = parseFormula(cell.text)
-      return isProblem(formula)
-        ? { kind: 'refused', code: formula.code, name: '' }
-        : { kind: 'formula', tree: formula.tree }
+      if (isProblem(formula)) return { kind: 'refused', code: formula.code, name: '' }
+      const unit = catalog.quantities.get(quantity)?.row.unit ?? null
+      const agrees = unitFlags(formula.tree, catalogUnits(catalog), unit).length === 0
+      return agrees
+        ? { kind: 'formula', tree: formula.tree }
+        : { kind: 'refused', code: 'units_flagged', name: quantity }
     }
   }
 }

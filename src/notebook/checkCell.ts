@@ -9,7 +9,7 @@ import type { Cell, Notebook, Reading } from './notebook'
 type Value = Extract<Cell, { kind: 'value' | 'limit' }>
 
 /** `checkFormula`, which is handed in: a page without formulas has no need of their parser. */
-export type FormulaCheck = (notebook: Notebook, catalog: Outline, stored: string) => Problem | null
+export type FormulaCheck = (notebook: Notebook, catalog: Outline, stored: string, unit?: string) => Problem | null
 
 /** Why a cell of this quantity cannot hold this; null when it can. */
 export function checkCell(
@@ -21,7 +21,7 @@ export function checkCell(
 ): Problem | null {
   const quantity = catalog.quantities.get(name)
   if (quantity === undefined) return problem('quantity_unknown', [], { quantity: name })
-  if (cell.kind === 'formula') return checkFormula(notebook, catalog, cell.text)
+  if (cell.kind === 'formula') return checkFormula(notebook, catalog, cell.text, quantity.row.unit)
   if ('input' in quantity.row) return cell.kind === 'not_taken' ? null : checkInput(quantity.row, quantity, cell)
   if (cell.kind === 'not_taken') return problem('computed_not_taken', [], about(quantity))
   if (cell.kind === 'choice' || cell.kind === 'limit') return problem('wants_number', [], about(quantity))

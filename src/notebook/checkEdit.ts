@@ -25,7 +25,10 @@ export function checkEdit(
     case 'set_cell':
       return edit.cell === null ? null : checkCell(notebook, catalog, edit.quantity, edit.cell, checkFormula)
     case 'add_scenario':
-      return firstOf(edit.cells, (quantity, cell) => checkCell(notebook, catalog, quantity, cell, checkFormula))
+      // What stands in a cell already may be copied; where its units do not agree, the copy has no number either.
+      return firstOf(edit.cells, (quantity, cell) =>
+        checkCell(notebook, catalog, quantity, cell, (book, outline, stored) => checkFormula(book, outline, stored)),
+      )
     case 'put_sample':
       return checkSample(catalog, edit.sample)
     case 'set_unit':

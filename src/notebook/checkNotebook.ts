@@ -1,9 +1,12 @@
 import type { Problem } from '../words/problem'
 import type { Outline } from '../worksheet/catalog'
-import { checkCell, checkReading, checkUnit } from './checkCell'
+import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
 import { checkFormula } from './checkFormula'
 import { checkPrecision } from './checkStudy'
 import type { Notebook } from './notebook'
+
+/** A formula whose units do not agree is no reason to refuse a file: its cell has no number, and says why. */
+const readable: FormulaCheck = (notebook, catalog, stored) => checkFormula(notebook, catalog, stored)
 
 /**
  * All that does not suit the worksheets in a notebook that comes from outside; each with its place.
@@ -15,7 +18,7 @@ export function checkNotebook(notebook: Notebook, catalog: Outline, file: string
     if (fault !== null) found.push({ ...fault, path: [file, ...place] })
   }
   for (const [key, cell] of Object.entries(notebook.cells))
-    at(checkCell(notebook, catalog, key.slice(key.indexOf('/') + 1), cell, checkFormula), 'cells', key)
+    at(checkCell(notebook, catalog, key.slice(key.indexOf('/') + 1), cell, readable), 'cells', key)
   for (const { id, readings } of Object.values(notebook.samples))
     for (const [quantity, reading] of Object.entries(readings))
       at(checkReading(catalog, quantity, reading), 'samples', id, 'readings', quantity)

@@ -1,5 +1,5 @@
 import { isSolve } from '../functions/define'
-import type { Catalog } from './catalog'
+import type { Catalog, Outline } from './catalog'
 import type { UnitScope } from './unitCheck'
 
 /** The units of all quantities and solves' outputs of a catalog, for the unit checker. */
@@ -7,7 +7,7 @@ export function catalogUnits({
   quantities,
   solves,
   functions,
-}: Pick<Catalog, 'quantities' | 'solves' | 'functions'>): UnitScope {
+}: Pick<Outline, 'quantities' | 'solves'> & Pick<Catalog, 'functions'>): UnitScope {
   return {
     functions,
     unitOf(key) {

@@ -72,7 +72,8 @@ describe('what a cell can hold', () => {
   })
 
   test('a formula that can be read and names what is there', () => {
-    expect(formula("baseline.ph + 'warm'.ph - salt_used")).toBe('not refused')
+    expect(formula("baseline.ph + 'warm'.ph - 7")).toBe('not refused')
+    expect(formula("baseline.ph + 'warm'.salt_used")).toContain('pH and mg/L as NaCl meet at character 1')
     expect(formula('ph +')).toMatchInlineSnapshot(
       `"The formula ends after “+”, where a number, a quantity or a function has to follow."`,
     )

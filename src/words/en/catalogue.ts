@@ -7,6 +7,7 @@ import { cellMenu } from './cell-menu'
 import { desk } from './desk'
 import { findWords } from './find'
 import { forgetWords } from './forget'
+import { formula } from './formula'
 import { functions } from './functions'
 import { handout } from './handout'
 import { headless } from './headless'
@@ -46,6 +47,7 @@ export const en = {
   ...study,
   ...carry,
   ...functions,
+  ...formula,
   ...headless,
   ...out,
   ...forgetWords,
