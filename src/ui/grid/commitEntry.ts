@@ -4,6 +4,7 @@ import type { OutlineQuantity } from '../../worksheet/catalog'
 import { noticeText } from '../noticeText'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
+import { formulas, ON_THEIR_WAY, prepareFormulas } from '../shell/formulas'
 import { readEntry } from '../shell/readEntry'
 import { noticesOf } from './noticesOf'
 
@@ -27,11 +28,18 @@ export function commitEntry(book: Book, entered: string): boolean {
   const fault = isProblem(edit) ? edit : book.dispatch(edit)
   if (fault) {
     selection.setFault(fault)
+    if (fault.code === ON_THEIR_WAY.code) void prepareFormulas().then(again)
     return false
   }
   selection.edit(null)
   if (!isProblem(edit)) question(edit, row.quantity)
   return true
+
+  /** Once what reads formulas is here, unless the reader went on writing, or left. */
+  function again(): void {
+    const waits = selection.editing() === editing && selection.fault()?.code === ON_THEIR_WAY.code
+    if (waits && formulas()) commitEntry(book, entered)
+  }
 }
 
 /** An unlikely entry is kept, and asked about. */
