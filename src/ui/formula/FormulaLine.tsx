@@ -1,4 +1,4 @@
-import { createSignal, createUniqueId, For, onCleanup, onMount, Show } from 'solid-js'
+import { createEffect, createSignal, createUniqueId, For, on, onCleanup, onMount, Show } from 'solid-js'
 import { formula } from '../../words/en/formula'
 import { functions } from '../../words/en/functions'
 import { addWords, say, sentence } from '../../words/say'
@@ -13,7 +13,7 @@ addWords({ ...functions, ...formula })
 
 export type FormulaLineProps = Pick<FormulaViewOptions, 'text' | 'selection' | 'label' | 'onChange' | 'onKey'> & {
   /** the unit of the row; null where nothing is asked of it */
-  readonly unit: string | null
+  readonly unit: () => string | null
   readonly autofocus?: boolean
   readonly ref?: (view: FormulaView) => void
 }
@@ -39,7 +39,7 @@ export function FormulaLine(props: FormulaLineProps) {
         known ??= candidates(book.notebook(), book.catalog())
         return known
       },
-      faults: (text) => faultsIn(text, { notebook: book.notebook(), catalog: book.catalog(), unit: props.unit }),
+      faults: (text) => faultsIn(text, { notebook: book.notebook(), catalog: book.catalog(), unit: props.unit() }),
       onChange(text) {
         setFaults([])
         props.onChange(text)
@@ -51,6 +51,7 @@ export function FormulaLine(props: FormulaLineProps) {
     props.ref?.(view)
     if (props.autofocus) view.focus()
   })
+  createEffect(on(props.unit, () => view?.judge(), { defer: true }))
   onCleanup(() => view?.destroy())
 
   return (

@@ -35,16 +35,23 @@ export function FormulaPopover(props: {
     popover.style.top = `${Math.max(Math.min(cell.top - 4, clientHeight - ROOM), 8)}px`
   }
 
+  /** The grid gives the focus to the input that it knows. */
+  function back(): void {
+    view?.focus()
+  }
+
   onMount(() => {
     props.onTaken()
     popover?.showPopover()
     place()
     addEventListener('scroll', place, { capture: true, passive: true })
     addEventListener('resize', place)
+    props.input.addEventListener('focus', back)
   })
   onCleanup(() => {
     removeEventListener('scroll', place, { capture: true })
     removeEventListener('resize', place)
+    props.input.removeEventListener('focus', back)
   })
 
   function onKey(key: string, shiftKey: boolean): boolean {
@@ -77,7 +84,7 @@ export function FormulaPopover(props: {
           text={props.input.value.slice(1)}
           selection={[start, end]}
           label={props.label}
-          unit={props.unit}
+          unit={() => props.unit}
           onChange={(text) => {
             book.selection.setFault(null)
             props.input.value = `=${text}`

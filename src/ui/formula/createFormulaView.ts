@@ -38,6 +38,8 @@ export interface FormulaViewOptions {
 }
 
 export interface FormulaView {
+  /** looks for faults anew, where what is asked of the formula changed */
+  judge(): void
   focus(): void
   destroy(): void
 }
@@ -140,6 +142,7 @@ export function createFormulaView(options: FormulaViewOptions): FormulaView {
   options.onPlace(options.text, options.selection[1])
 
   return {
+    judge: () => judge(view),
     focus() {
       // It may have been made while it was out of sight, where nothing can be measured.
       view.requestMeasure()

@@ -1,5 +1,6 @@
 import { createMemo, onMount, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
+import { say } from '../../words/say'
 import { judge } from '../../worksheet/judge'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
@@ -21,8 +22,17 @@ export function GridRowView(props: { row: GridRow; index: number }) {
   onMount(() => drawn.watch(element, props.row.key))
   return (
     <div ref={element} role="row" class="row" aria-rowindex={props.index}>
-      <div role="rowheader" id={rowName(props.row.key)} class="quantity" aria-colindex={1}>
+      <div
+        role="rowheader"
+        id={rowName(props.row.key)}
+        class="quantity"
+        classList={{ 'own-row': quantity().own !== undefined }}
+        aria-colindex={1}
+      >
         {labelOf(quantity().name, quantity().row)}
+        <Show when={quantity().own}>
+          <span class="unseen">{say('page.own_row')}</span>
+        </Show>
         <span class="unit" aria-hidden="true">
           <UnitText unit={unit()} />
         </span>

@@ -1,4 +1,5 @@
 import { say } from '../../words/say'
+import { rowItems } from '../rows/rowItems'
 import type { Book } from '../shell/book'
 import type { MenuItem } from '../shell/Menu'
 import { headName } from '../shell/selection'
@@ -43,6 +44,7 @@ export function cellMenuItems(book: Book): readonly MenuItem[] {
     act(say('page.cells.paste'), () => void pasteRange(book), locked),
     act(say('page.cells.fill_right'), () => fillRange(book), locked),
     act(say('page.cells.clear'), () => clearRange(book), locked),
+    ...(isRow(line) ? rowItems(book, line) : []),
     { kind: 'heading', label: say('page.cells.select') },
     act(say('page.cells.select_row'), whole('row')),
     act(say('page.cells.select_scenario'), whole('scenario')),

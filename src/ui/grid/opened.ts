@@ -1,4 +1,5 @@
 import { type Accessor, createSignal } from 'solid-js'
+import type { GridRow } from './gridRow'
 import type { PasteReport } from './pasteReport'
 
 /** What is open over the grid. */
@@ -10,6 +11,8 @@ export type Opened =
   | { readonly what: 'reach' }
   /** the dialog that carries a scenario's water forward */
   | { readonly what: 'carry'; readonly scenario: string }
+  /** the form of a row of the reader's own: a new one under this row, or this one */
+  | { readonly what: 'row'; readonly act: 'add' | 'change'; readonly row: GridRow }
   | { readonly what: 'report'; readonly report: PasteReport }
 
 const [now, setNow] = createSignal<Opened | null>(null)

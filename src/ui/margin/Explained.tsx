@@ -7,6 +7,7 @@ import { focusCell } from '../grid/focusCell'
 import { labelOf } from '../labelOf'
 import { Equation } from '../reference/Equation'
 import { useBook } from '../shell/book'
+import { formulas } from '../shell/formulas'
 import { placeLink } from '../shell/place'
 import { type Cell, cellName } from '../shell/selection'
 import { shownValue } from '../shownValue'
@@ -32,7 +33,10 @@ export function Explained(props: { cell: Cell; band: Band | undefined }) {
   }
   const formula = () => {
     const now = row()
-    return 'formula' in now ? now.formula : ''
+    if (!('formula' in now)) return ''
+    return quantity().own === undefined
+      ? now.formula
+      : (formulas()?.toShown(now.formula, book.notebook()) ?? now.formula)
   }
   const holds = () =>
     functions().flatMap((f) =>

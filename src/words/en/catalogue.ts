@@ -20,6 +20,7 @@ import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
 import { results } from './results'
+import { rows } from './rows'
 import { ruleValues } from './rule-values'
 import { start } from './start'
 import { study } from './study'
@@ -44,6 +45,7 @@ export const en = {
   ...ruleValues,
   ...problemsIntake,
   ...results,
+  ...rows,
   ...study,
   ...carry,
   ...functions,
