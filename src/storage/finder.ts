@@ -98,6 +98,7 @@ function wordsOf(entries: readonly { readonly words: string }[]): ReadonlyMap<st
   const all = new Map<string, number[]>()
   entries.forEach(({ words }, row) => {
     for (const word of words.split(' ')) {
+      if (word.length < SHORTEST_MISSPELT - 1 || /\d/.test(word)) continue
       const rows = all.get(word)
       if (rows === undefined) all.set(word, [row])
       else if (rows[rows.length - 1] !== row) rows.push(row)
@@ -113,12 +114,17 @@ function wordsOf(entries: readonly { readonly words: string }[]): ReadonlyMap<st
 export function oneOff(typed: string, known: string): boolean {
   if (known.length < typed.length - 1) return false
   let at = 0
-  while (at < typed.length && typed[at] === known[at]) at++
-  const rest = typed.slice(at + 1)
-  return (
-    known.startsWith(rest, at + 1) ||
-    known.startsWith(typed.slice(at), at + 1) ||
-    known.startsWith(rest, at) ||
-    (typed[at + 1] === known[at] && typed[at] === known[at + 1] && known.startsWith(typed.slice(at + 2), at + 2))
-  )
+  while (at < typed.length && typed.charCodeAt(at) === known.charCodeAt(at)) at++
+  const changed = goesOn(typed, at + 1, known, at + 1)
+  const putIn = goesOn(typed, at + 1, known, at)
+  const leftOut = goesOn(typed, at, known, at + 1)
+  if (changed || putIn || leftOut) return true
+  const swapped = typed[at + 1] === known[at] && typed[at] === known[at + 1]
+  return swapped && goesOn(typed, at + 2, known, at + 2)
+}
+
+/** Whether the rest of what was typed is what the word goes on with. */
+function goesOn(typed: string, from: number, known: string, at: number): boolean {
+  for (let i = from, j = at; i < typed.length; i++, j++) if (typed.charCodeAt(i) !== known.charCodeAt(j)) return false
+  return true
 }

@@ -28,6 +28,7 @@ const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
 const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
 const StudyPage = lazy(() => import('./study/StudyPage').then((m) => ({ default: m.StudyPage })))
+const RecordPage = lazy(() => import('./record/RecordPage').then((m) => ({ default: m.RecordPage })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -140,6 +141,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'study'}>
                   <StudyPage />
+                </Match>
+                <Match when={place().page === 'record'}>
+                  <RecordPage />
                 </Match>
                 <Match when={place().page === 'lab'}>
                   <LabPage />

@@ -1,12 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { isFailure } from '../../src/chemistry/failure'
-import { darkLoss, nightSays } from '../../src/record/night'
+import { darkLoss, isRefused, nightSays } from '../../src/record/night'
 
 describe('a night with the cell on', () => {
   test('2.1 mg/L in 10 h in 56.8 m³ is 11.93 g/h (by hand: 2.1 × 56.8 / 10), the tests’ error either way', () => {
     const { output, demand } = nightSays({ dusk: 2, dawn: 4.1, hours: 10, setting: 1 }, 56.8, 0.2)
-    if (isFailure(output)) throw new Error(output.failure)
+    if (isRefused(output)) throw new Error(output.refused)
     expect(output.value).toBeCloseTo(11.93, 2)
     expect(output.low).toBeCloseTo(11.93 - 2.272, 2)
     expect(output.high).toBeCloseTo(11.93 + 2.272, 2)
@@ -16,7 +15,7 @@ describe('a night with the cell on', () => {
   test('with the next dusk as the first, the pool used what the cell made (by hand: 11.93 g/h × 8 h / 56.8 m³)', () => {
     const night = { dusk: 2, dawn: 4.1, hours: 10, setting: 1, nextDusk: 2, cellHours: 8 }
     const { demand } = nightSays(night, 56.8, 0.2)
-    if (demand === null || isFailure(demand)) throw new Error('no demand')
+    if (demand === null || isRefused(demand)) throw new Error('no demand')
     expect(demand.value).toBeCloseTo(1.68, 2)
     expect(demand.low).toBeLessThan(demand.value)
     expect(demand.high).toBeGreaterThan(demand.value)
@@ -24,14 +23,14 @@ describe('a night with the cell on', () => {
 
   test('a rise within the tests’ error says nothing of the cell', () => {
     expect(nightSays({ dusk: 2, dawn: 2.3, hours: 10, setting: 1 }, 56.8, 0.2)).toMatchObject({
-      output: { failure: 'unreachable' },
+      output: { refused: 'within_error' },
       demand: null,
     })
     expect(nightSays({ dusk: 3, dawn: 2, hours: 10, setting: 1 }, 56.8, 0.2).output).toMatchObject({
-      failure: 'out_of_range',
+      refused: 'impossible',
     })
     expect(nightSays({ dusk: 2, dawn: 4, hours: 0, setting: 1 }, 56.8, 0.2).output).toMatchObject({
-      quantity: 'dark_hours',
+      refused: 'impossible',
     })
   })
 
@@ -61,10 +60,10 @@ describe('a night with the cell on', () => {
             setting: 1,
           }
           const says = nightSays(night, volume, error, loss)
-          if (isFailure(says.output)) return
+          if (isRefused(says.output)) return
           expect(says.output.low).toBeLessThanOrEqual(output + 1e-9)
           expect(says.output.high).toBeGreaterThanOrEqual(output - 1e-9)
-          if (says.demand === null || isFailure(says.demand)) return
+          if (says.demand === null || isRefused(says.demand)) return
           expect(says.demand.low).toBeLessThanOrEqual(sun + loss * 24 + 1e-9)
           expect(says.demand.high).toBeGreaterThanOrEqual(sun + loss * 24 - 1e-9)
         },
@@ -83,7 +82,7 @@ describe('a night with the cell off', () => {
     })
   })
   test('chlorine that rose is refused, unless the tests’ error explains it', () => {
-    expect(darkLoss({ dusk: 3, dawn: 4, hours: 10, setting: 0 }, 0.2)).toMatchObject({ failure: 'out_of_range' })
+    expect(darkLoss({ dusk: 3, dawn: 4, hours: 10, setting: 0 }, 0.2)).toMatchObject({ refused: 'impossible' })
     expect(darkLoss({ dusk: 3, dawn: 3.2, hours: 10, setting: 0 }, 0.2)).toMatchObject({ value: 0, low: 0 })
   })
 })

@@ -1,5 +1,6 @@
 import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
+import type { PlanRecord } from '../../notebook/record'
 import type { Plan, Step } from '../../planner/step'
 import { cases } from '../../words/en/cases'
 import { casesPool } from '../../words/en/cases-pool'
@@ -12,6 +13,9 @@ import { addWords, say } from '../../words/say'
 import { CarryPlanEnd } from '../carry/CarryPlanEnd'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
+import { createKept } from '../record/createKept'
+import { KeepPlan } from '../record/KeepPlan'
+import { StepDone } from '../record/StepDone'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
 import { CaseEnds } from './CaseEnds'
@@ -45,6 +49,7 @@ export function PlanPage() {
       changes: book.notebook().rules,
     }),
   )
+  const record = createKept(plan, scenario, column, reader)
 
   return (
     <article class="text-page plan" aria-busy={planned() === 'making'}>
@@ -86,7 +91,8 @@ export function PlanPage() {
         <Match when={plan()}>
           {(now) => (
             <>
-              <Planned plan={now()} reader={reader()} />
+              <Planned plan={now()} reader={reader()} kept={record.kept()} />
+              <KeepPlan record={record} />
               <CarryPlanEnd plan={now()} scenario={scenario()} />
             </>
           )}
@@ -96,7 +102,7 @@ export function PlanPage() {
   )
 }
 
-function Planned(props: { plan: Plan; reader: Reader }) {
+function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null }) {
   const words = (one: { key: string; facts: Step['says']['facts'] }) => planSentence(props.reader, one)
   const days = createMemo(() => byDay(props.plan.steps))
   const found = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'step' || verdict === 'test_again')
@@ -123,7 +129,11 @@ function Planned(props: { plan: Plan; reader: Reader }) {
               <h2>{dayWords(day)}</h2>
               <ol class="steps" start={first}>
                 <For each={steps}>
-                  {(step, i) => <StepView step={step} number={first + i()} reader={props.reader} />}
+                  {(step, i) => (
+                    <StepView step={step} number={first + i()} reader={props.reader}>
+                      <Show when={props.kept}>{(kept) => <StepDone plan={kept().id} at={first + i() - 1} />}</Show>
+                    </StepView>
+                  )}
                 </For>
               </ol>
             </section>

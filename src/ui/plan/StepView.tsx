@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js'
+import { For, type JSX, Show } from 'solid-js'
 import type { Step } from '../../planner/step'
 import { say } from '../../words/say'
 import {
@@ -16,7 +16,7 @@ import {
 const FORETOLD = ['ph', 'total_alkalinity', 'calcium_hardness', 'cyanuric_acid', 'salt', 'free_chlorine'] as const
 
 /** One step: what, where and how, the dangers beside it, the wait, and the water after it. */
-export function StepView(props: { step: Step; number: number; reader: Reader }) {
+export function StepView(props: { step: Step; number: number; reader: Reader; children?: JSX.Element }) {
   const sentence = (one: { key: string; facts: Step['says']['facts'] }) => planSentence(props.reader, one)
   const state = () =>
     [
@@ -86,6 +86,7 @@ export function StepView(props: { step: Step; number: number; reader: Reader }) 
             </ul>
           </details>
         </Show>
+        {props.children}
       </div>
       <Show when={props.step.cautions.length > 0}>
         <ul class="cautions" aria-label={say('page.plan.cautions')}>

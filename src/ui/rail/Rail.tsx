@@ -13,7 +13,17 @@ export function Rail() {
   const worksheet = createMemo(() => book.selection.cell()?.row.worksheet)
   const [open, setOpen] = createSignal(false)
   createEffect(on(place, () => setOpen(false)))
-  const others: readonly Place['page'][] = ['desk', 'study', 'lab', 'functions', 'keys', 'out', 'notebooks', 'keeping']
+  const others: readonly Place['page'][] = [
+    'desk',
+    'record',
+    'study',
+    'lab',
+    'functions',
+    'keys',
+    'out',
+    'notebooks',
+    'keeping',
+  ]
 
   return (
     <nav class="rail" classList={{ open: open() }} aria-label={say('page.contents')}>

@@ -5,6 +5,7 @@ const PAGES = [
   'desk',
   'plan',
   'handout',
+  'record',
   'study',
   'lab',
   'functions',

@@ -19,6 +19,7 @@ import { pasteWords } from './paste'
 import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
+import { recordWords } from './record'
 import { results } from './results'
 import { rows } from './rows'
 import { ruleValues } from './rule-values'
@@ -53,4 +54,5 @@ export const en = {
   ...headless,
   ...out,
   ...forgetWords,
+  ...recordWords,
 } as const

@@ -15,6 +15,7 @@ export const page = {
   'page.title.worksheets': 'Worksheets',
   'page.title.study': 'What if',
   'page.title.desk': 'Desk',
+  'page.title.record': 'Pool record',
   'page.title.lab': 'Lab file',
   'page.title.functions': 'Functions',
   'page.title.keys': 'Keys',
