@@ -31,7 +31,7 @@ export function timeline(notebook: Notebook): readonly Event[] {
   ]
   return events.sort((a, b) => {
     if (a.date === '' || b.date === '') return Number(a.date === '') - Number(b.date === '')
-    return whenOf(b) - whenOf(a)
+    return whenOf(b) - whenOf(a) || USUAL[b.kind] - USUAL[a.kind]
   })
 }
 

@@ -55,8 +55,8 @@ export function Trends(props: { view: RecordView; outcomes: readonly Outcome[] }
   }
 
   return (
-    <Show when={quantities().length > 0} fallback={<p class="quiet">{say('record.trends.few')}</p>}>
-      <div ref={box} class="trends">
+    <div ref={box} class="trends">
+      <Show when={quantities().length > 0} fallback={<p class="quiet">{say('record.trends.few')}</p>}>
         <For each={quantities()}>
           {(quantity) => (
             <Panel
@@ -71,9 +71,9 @@ export function Trends(props: { view: RecordView; outcomes: readonly Outcome[] }
             />
           )}
         </For>
-      </div>
-      <TrendTable view={props.view} tests={tests()} quantities={quantities()} />
-    </Show>
+        <TrendTable view={props.view} tests={tests()} quantities={quantities()} />
+      </Show>
+    </div>
   )
 }
 

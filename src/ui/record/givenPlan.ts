@@ -2,9 +2,9 @@ import type { GivenStep, PlanRecord } from '../../notebook/record'
 import type { Column } from '../../planner/bench'
 import type { Plan, Say, Step } from '../../planner/step'
 import versions from '../../planner/versions.build'
-import { say, sentence } from '../../words/say'
+import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
-import { planSentence, type Reader } from '../plan/planSentence'
+import { planSentence, problemSentence, type Reader } from '../plan/planSentence'
 
 /** A plan in the words and units of this moment, as it goes into the record; when, for whom and on what is the keeper's to say. */
 export type GivenPlan = Omit<PlanRecord, 'id' | 'date' | 'scenario' | 'sample'>
@@ -35,7 +35,7 @@ export function givenPlan(plan: Plan, column: Column, reader: Reader): GivenPlan
       ...plan.unmet.map(({ quantity, problem }) => ({
         quantity,
         verdict: 'unmet',
-        says: sentence({ ...problem, path: problem.path.length > 0 ? problem.path : [name(quantity)] }),
+        says: problemSentence(problem, name(quantity)),
       })),
     ],
     complete: plan.complete,
