@@ -169,12 +169,12 @@ describe('the pool’s record', () => {
     await page.locator('.trends svg').first().focus()
     await page.keyboard.press('ArrowLeft')
     await eventually(() => page.locator('.trends svg').first().getAttribute('aria-label')).toMatch(
-      /^pH 7\.9 on Jul 4, 2026/,
+      /^pH 7\.90 on Jul 4, 2026/,
     )
     await page.keyboard.press('ArrowLeft')
     await page.keyboard.press('ArrowLeft')
     await eventually(() => page.locator('.trends svg').first().getAttribute('aria-label')).toMatch(
-      /7\.6 on .*foretold 7\.8/,
+      /7\.60 on .*foretold 7\.80/,
     )
 
     const download = page.waitForEvent('download')

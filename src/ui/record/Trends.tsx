@@ -5,7 +5,6 @@ import { instant } from '../../record/instant'
 import { measuredOf } from '../../record/measured'
 import { say } from '../../words/say'
 import { timeText } from '../../words/written'
-import { bandIn } from '../grid/bandIn'
 import type { RecordView } from './createRecord'
 import { dateWords } from './dateWords'
 import { TrendTable } from './TrendTable'
@@ -91,17 +90,20 @@ interface PanelProps {
 
 function Panel(props: PanelProps) {
   const { view } = props
-  const band = () => {
-    const row = view.book.catalog().quantities.get(props.quantity)?.row
-    return row && bandIn(view.book, row, view.book.baseline())
-  }
-  const frame = (): TrendFrame => ({ left: 8, right: props.width - 12, top: 8, bottom: HEIGHT - 20 })
+  const band = () => view.band(props.quantity)
+  const frame = (): TrendFrame => ({ left: 60, right: props.width - 12, top: 8, bottom: HEIGHT - 20 })
   const scale = createMemo(() => trendScale(props.points, props.span, band(), frame()))
   const path = () =>
     line<TrendPoint>(
       ({ time }) => scale().x(time),
       ({ value }) => scale().y(value),
     )(props.points) ?? ''
+  /** figures at the edge: the ends of the band, else of the line */
+  const marks = () => {
+    const values = props.points.map(({ value }) => value)
+    const ends = [band()?.low, band()?.high].filter((end) => end !== undefined)
+    return [...new Set(ends.length > 0 ? ends : [Math.min(...values), Math.max(...values)])]
+  }
   const words = (value: number) => view.words(props.quantity, value)
   const name = () => view.label(props.quantity)
   const here = () => props.points.find(({ test }) => test === props.at) ?? null
@@ -182,6 +184,13 @@ function Panel(props: PanelProps) {
             </>
           )}
         </Show>
+        <For each={marks()}>
+          {(mark) => (
+            <text x={frame().left - 10} y={scale().y(mark) + 4} text-anchor="end">
+              {view.figure(props.quantity, mark)}
+            </text>
+          )}
+        </For>
         <line class="axis" x1={frame().left} x2={frame().right} y1={frame().bottom} y2={frame().bottom} />
         <For each={props.points}>
           {(point) => (

@@ -2,6 +2,10 @@ import { type Accessor, createMemo } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import type { ErrorOf } from '../../record/errorOf'
 import type { Interval } from '../../record/interval'
+import { formatValue } from '../../units/format'
+import type { Band } from '../../worksheet/definition'
+import { decimalsOf } from '../decimalsOf'
+import { bandIn } from '../grid/bandIn'
 import { labelOf } from '../labelOf'
 import { quantityWords, type Reader } from '../plan/planSentence'
 import type { Book } from '../shell/book'
@@ -17,6 +21,10 @@ export interface RecordView {
   /** the volume as the baseline has it; null where it has none */
   readonly volume: Accessor<Interval | null>
   words(quantity: string, value: number): string
+  /** the figure alone, in the unit that is shown */
+  figure(quantity: string, value: number): string
+  /** the range that is wanted in this pool, canonical; of salt the cell's window */
+  band(quantity: string): Pick<Band, 'low' | 'high'> | undefined
   label(quantity: string): string
 }
 
@@ -43,6 +51,16 @@ export function createRecord(book: Book): RecordView {
       const [low, high] = [number('volume_low'), number('volume_high')]
       return low === undefined || high === undefined ? null : { low, high }
     }),
+    figure(quantity, value) {
+      const row = book.catalog().quantities.get(quantity)?.row
+      return row ? formatValue(value, row.unit, book.unit(quantity), decimalsOf(row)) : ''
+    },
+    band(quantity) {
+      const row = book.catalog().quantities.get(quantity)?.row
+      if (quantity !== 'salt') return row && bandIn(book, row, book.baseline())
+      const [low, high] = [number('cell_salt_low'), number('cell_salt_high')]
+      return low === undefined || high === undefined ? undefined : { low, high }
+    },
     words: (quantity, value) => quantityWords(reader(), quantity, value),
     label: (quantity) => labelOf(quantity, book.catalog().quantities.get(quantity)?.row),
   }

@@ -31,7 +31,7 @@ const ROOM = 0.15
 export function trendScale(
   points: readonly TrendPoint[],
   span: readonly [first: number, last: number],
-  band: Band | undefined,
+  band: Pick<Band, 'low' | 'high'> | undefined,
   frame: TrendFrame,
 ): TrendScale {
   const values = points.flatMap(({ value, foretold }) => (foretold === null ? [value] : [value, foretold]))

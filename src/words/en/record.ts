@@ -110,9 +110,9 @@ export const recordWords = {
     'Two retests contradict each other, so neither is used: {first}, and {second}. One of the readings, amounts or dates may be wrong, or water was lost.',
   'record.learn.volume.against_known':
     'The retests agree on {low} to {high}, and the volume in the worksheet is {known}. Measure the pool again, or look at the readings and amounts: nothing is taken over.',
-  'record.learn.volume.one': '{quantity} from {from} to {to} says {low} to {high}',
-  'record.learn.volume.one_open': '{quantity} from {from} to {to} says at least {low}',
-  'record.learn.volume.by': 'By {evidence}.',
+  'record.learn.volume.one': '{quantity} from {from} to {to} ({low} to {high})',
+  'record.learn.volume.one_open': '{quantity} from {from} to {to} (at least {low})',
+  'record.learn.volume.by': 'It follows from: {evidence}.',
   'record.learn.provenance': 'record, {date}',
   'record.learn.display.right':
     'The cell’s salt display agrees with the tests within their error, in {count|one sample|# samples}.',
