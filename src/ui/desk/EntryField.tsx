@@ -18,6 +18,8 @@ export function EntryField(props: {
   onPlus?: () => void
   /** what has to be said about what stands there */
   notes?: readonly string[]
+  /** what helps to fill it in */
+  hint?: string
   /** beside the unit: the test, the verdict */
   children?: JSX.Element
 }) {
@@ -62,9 +64,8 @@ export function EntryField(props: {
       <UnitSelect quantity={props.quantity} />
       {props.children}
       <div class="notes" id={`${id}-notes`} aria-live="polite">
-        <Show when={notes().length > 0}>
-          <For each={notes()}>{(note) => <p>{note}</p>}</For>
-        </Show>
+        <For each={notes()}>{(note) => <p>{note}</p>}</For>
+        <Show when={props.hint}>{(hint) => <p class="quiet">{hint()}</p>}</Show>
       </div>
     </div>
   )

@@ -51,7 +51,7 @@ export function PoolForm(props: { open: boolean }) {
       <EntryField
         quantity="measured_volume"
         label={say('page.desk.volume')}
-        notes={metered() ? [] : [say('page.desk.volume_or_shape')]}
+        hint={metered() ? '' : say('page.desk.volume_or_shape')}
       />
       <Show when={!metered()}>
         <ChoiceField quantity="shape" />
