@@ -80,7 +80,7 @@ describe('the page while studies run', () => {
     const first = inOrder(notebook)[0]?.id ?? ''
     await page.locator(`[id="saturation/lsi@${first}"] .whole`).waitFor()
     await page.locator(`[id="saturation/lsi@${first}"]`).click()
-    await page.locator('#margin .sureness .interval').waitFor()
+    await page.locator('#margin .sureness .interval', { hasText: '95' }).waitFor()
     return { page, first }
   }
 
@@ -97,7 +97,7 @@ describe('the page while studies run', () => {
       await page.locator(`[id="saturation/lsi@${first}"]`).click()
       await page.waitForFunction((old) => {
         const now = document.querySelector('#margin .sureness .interval')?.textContent
-        return now !== undefined && now !== old
+        return now !== undefined && now !== '' && now !== old
       }, before)
       await page.waitForTimeout(1500)
     })

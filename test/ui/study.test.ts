@@ -71,6 +71,14 @@ describe('a drawn sweep', () => {
     expect(ys.every((y) => y > 0 && y < drawing.height)).toBe(true)
   })
 
+  test('more lines than names have room for', () => {
+    const { drawing } = drawSweep(model(Array.from({ length: 60 }, () => rising)), 800)
+    const names = marksOf(drawing, 'text').filter(({ text }) => text === 'As tested')
+    expect(names.length).toBeGreaterThan(10)
+    expect(names.every(({ y }) => y > 0 && y < drawing.height)).toBe(true)
+    expect(marksOf(drawing, 'path')).toHaveLength(60)
+  })
+
   test('nothing to draw is drawn as nothing', () => {
     const { drawing, y } = drawSweep(model([[null, null, null, null, null]].map((values) => values)), 800)
     expect(JSON.stringify(drawing)).not.toMatch(/null|NaN/)

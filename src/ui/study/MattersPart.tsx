@@ -31,7 +31,7 @@ export function MattersPart() {
     const now = row()
     return now && bandIn(book, now, scenario())
   })
-  const swings = () => sure.swings.answered()?.result.swings ?? []
+  const swings = () => sure.swings.current()?.result.swings ?? []
   const moving = () => swings().filter(({ moves }) => moves > 0)
   const still = () => swings().filter(({ moves }) => moves === 0)
   const typed = () =>
@@ -43,7 +43,7 @@ export function MattersPart() {
     return ends.length > 0 ? ([Math.min(...ends), Math.max(...ends)] as const) : null
   })
   const now = () => {
-    return numberIn(sure.swings.answered()?.result.now)
+    return numberIn(sure.swings.current()?.result.now)
   }
   const shares = () => {
     const found = sure.interval()

@@ -36,15 +36,14 @@ function Sure(props: { scenario: string; quantity: string; computed: boolean }) 
   )
   return (
     <div class="sureness">
-      <Show when={sure.text()}>
-        {(text) => (
-          <>
-            <p class="interval">{say('page.study.interval_short', { interval: text() })}</p>
-            <Show when={sure.open()}>
-              <p class="warm">{sure.verdict()}</p>
-            </Show>
-          </>
-        )}
+      <Show when={(sure.doubts()?.length ?? 0) > 0}>
+        {/* its place is kept while it is worked out */}
+        <p class="interval">
+          <Show when={sure.text()}>{(text) => say('page.study.interval_short', { interval: text() })}</Show>
+        </p>
+        <Show when={sure.open()}>
+          <p class="warm">{sure.verdict()}</p>
+        </Show>
       </Show>
       <p class="ways">
         <Show when={props.computed}>

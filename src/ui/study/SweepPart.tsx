@@ -39,17 +39,26 @@ export function SweepPart() {
     const chosen = chart().scenarios.filter((id) => book.scenarios().includes(id))
     return chosen.length > 0 ? chosen : book.scenarios()
   })
+  /** an answer that still stands is that of the scenarios that were asked for */
+  const scenariosOf = new WeakMap<SweepOrder, readonly string[]>()
   const order = createMemo((): SweepOrder | null => {
     const { input, from, to, points, outputs } = chart()
     if (gone().length > 0 || outputs.length === 0 || !(from < to)) return null
     const columns = shown().map((id) => studyColumn(book, id, [input, ...outputs]))
     if (columns.includes(null)) return null
-    return { columns: columns.filter((one) => one !== null), input, values: spanPoints(from, to, points), outputs }
+    const asked = {
+      columns: columns.filter((one) => one !== null),
+      input,
+      values: spanPoints(from, to, points),
+      outputs,
+    }
+    scenariosOf.set(asked, shown())
+    return asked
   })
   const studied = createStudied('sweep', order)
   const model = createMemo(() => {
     const now = studied.answered()
-    return now && now.order.columns.length === shown().length ? sweepModel(book, chart().name, shown(), now) : null
+    return now && sweepModel(book, chart().name, scenariosOf.get(now.order) ?? [], now)
   })
   const held = createMemo(() => {
     const { input, outputs } = chart()

@@ -11,6 +11,14 @@ export type SweepChart = Extract<Chart, { readonly kind: 'sweep' }>
 /** Points of a chart where nobody says how many. */
 export const USUAL_POINTS = 61
 
+/** More scenarios than this are not all drawn unless they are asked for: lines that nobody can tell apart. */
+const MANY = 8
+
+function usualScenarios(book: Book): readonly string[] {
+  const all = book.scenarios()
+  return all.length > MANY ? all.slice(0, MANY) : []
+}
+
 /** The span of an input that is worth looking at. */
 export function usualSpan(row: Row): readonly [number, number] {
   return row.range ?? ('accept' in row ? (row.plausible ?? row.accept) : [0, 1])
@@ -29,7 +37,7 @@ export function givenCharts(book: Book): readonly SweepChart[] {
         to,
         points: USUAL_POINTS,
         outputs,
-        scenarios: [],
+        scenarios: usualScenarios(book),
       }),
     ),
   )
@@ -42,7 +50,17 @@ export function chartAgainst(book: Book, outputs: readonly string[], input: stri
   const [from, to] = row ? usualSpan(row) : [0, 1]
   const [output = ''] = outputs
   const name = say('page.study.new_name', { output: labelOf(output, rowOf(output)), input: labelOf(input, row) })
-  return { kind: 'sweep', id: '', name, input, from, to, points: USUAL_POINTS, outputs, scenarios: [] }
+  return {
+    kind: 'sweep',
+    id: '',
+    name,
+    input,
+    from,
+    to,
+    points: USUAL_POINTS,
+    outputs,
+    scenarios: usualScenarios(book),
+  }
 }
 
 /** What the selected cell suggests: a result against the first reading behind it, a reading against a result that uses it. */

@@ -12,6 +12,8 @@ export interface Answered<K extends Study> {
 
 export interface Studied<K extends Study> {
   readonly answered: Accessor<Answered<K> | null>
+  /** the same, but only while it is the answer to what is asked now: for figures that stand beside others */
+  readonly current: Accessor<Answered<K> | null>
   readonly working: Accessor<boolean>
   readonly problem: Accessor<Problem | null>
 }
@@ -19,7 +21,10 @@ export interface Studied<K extends Study> {
 /** Readings and choices come one by one; a study is made when they rest for this long, in milliseconds. */
 const REST = 150
 
-/** A study that follows its order; null: there is nothing to study yet. The last answer stands until the next one is there. */
+/**
+ * A study that follows its order; null: there is nothing to study yet. The last answer stands until the next one is there.
+ * @param order a memo: the same object until something else is asked
+ */
 export function createStudied<K extends Study>(
   kind: K,
   order: Accessor<Studies[K]['order'] | null>,
@@ -54,5 +59,9 @@ export function createStudied<K extends Study>(
     }, rest)
     onCleanup(() => clearTimeout(timer))
   })
-  return { answered, working, problem }
+  const current = createMemo(() => {
+    const now = answered()
+    return now && now.order === order() ? now : null
+  })
+  return { answered, current, working, problem }
 }

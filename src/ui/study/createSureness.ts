@@ -47,20 +47,14 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
     const [water, found] = [column(), doubts()]
     return water && found && found.length > 0 ? { column: water, doubts: found, output: output() } : null
   })
-  const intervals = createStudied(
-    'intervals',
-    () => {
-      const asked = order()
-      return asked && { column: asked.column, doubts: asked.doubts, outputs: [asked.output] }
-    },
-    rest,
-  )
+  const wide = createMemo(() => {
+    const asked = order()
+    return asked && { column: asked.column, doubts: asked.doubts, outputs: [asked.output] }
+  })
+  const intervals = createStudied('intervals', wide, rest)
   const swings = createStudied('swings', order, rest)
 
-  const interval = createMemo(() => {
-    const [found] = intervals.answered()?.result ?? []
-    return found && found.output === output() ? found : null
-  })
+  const interval = createMemo(() => intervals.current()?.result[0] ?? null)
   const text = createMemo(() => {
     const ends = interval()?.ends
     if (!ends) return ''
@@ -75,7 +69,7 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
   })
   const verdict = createMemo(() => {
     const [open, axis] = [limits(), axisOf(book, output())]
-    const first = swings.answered()?.result.swings[0]
+    const first = swings.current()?.result.swings[0]
     if (open === null || !first) return ''
     const [low, high] = open
     if (low === undefined) return say('page.study.firm')

@@ -22,6 +22,7 @@ const HEIGHT = { alone: 300, one: 190, empty: 30 }
 const LEFT = 60
 const ABOVE = 30
 const BELOW = 18
+const BETWEEN_NAMES = 15
 
 /** Lines are told apart by their names, and by their strokes where they cross. */
 const PENS: readonly { readonly colour: Colour; readonly dash: string }[] = [
@@ -170,7 +171,10 @@ function drawNames(
   py: (value: number) => number,
   { top, height, width }: Place,
 ): void {
+  // where there are more than there is room for, the first are named; the read-out and the table name all
+  const room = Math.floor((height + 15) / BETWEEN_NAMES)
   const ends = curves
+    .slice(0, room)
     .flatMap(({ name, pen, values }) => {
       const last = values.findLastIndex((value) => value !== null)
       return last < 0 ? [] : [{ name, pen, x: px(last), y: py(values[last] ?? 0) }]
@@ -179,7 +183,7 @@ function drawNames(
   let free = top - 4
   const placed = ends.map((end) => {
     const y = Math.max(end.y, free)
-    free = y + 15
+    free = y + BETWEEN_NAMES
     return { ...end, y }
   })
   const over = Math.max(0, (placed.at(-1)?.y ?? 0) - (top + height))
