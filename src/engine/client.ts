@@ -1,3 +1,4 @@
+import type { CellPlace } from '../notebook/cellPlace'
 import type { Edit } from '../notebook/edit'
 import type { Notebook } from '../notebook/notebook'
 import type { Problem } from '../words/problem'
@@ -15,6 +16,8 @@ export interface EngineClient {
   open(notebook: Notebook): Promise<readonly Change[]>
   /** Sends edits that were applied to the document; answers with the cells whose outcome changed. */
   edit(edits: readonly Edit[]): Promise<readonly Change[]>
+  /** What the rows' own formulas would give in cells that have something typed over them; nothing is changed. */
+  formulasUnder(cells: readonly CellPlace[]): Promise<readonly Change[]>
   /** Called when the worker died and was started again from the last document; every cell is sent anew. */
   onRestart(listener: (why: Problem, changes: readonly Change[]) => void): void
   close(): void

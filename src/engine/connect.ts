@@ -1,4 +1,5 @@
 import { apply } from '../notebook/apply'
+import type { CellPlace } from '../notebook/cellPlace'
 import type { Edit } from '../notebook/edit'
 import type { Notebook } from '../notebook/notebook'
 import { isProblem, type Problem, problem } from '../words/problem'
@@ -12,6 +13,7 @@ const MOST_RESTARTS = 2
 type Ask =
   | { readonly ask: 'open'; readonly notebook: Notebook }
   | { readonly ask: 'edit'; readonly edits: readonly Edit[] }
+  | { readonly ask: 'formulas_under'; readonly cells: readonly CellPlace[] }
 
 /**
  * The page's end of the engine. It keeps the document beside the worker: when the worker dies, fails or does not
@@ -86,6 +88,7 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
       }
       return ask({ ask: 'edit', edits })
     },
+    formulasUnder: (cells) => ask({ ask: 'formulas_under', cells }),
     onRestart(listener) {
       listeners.push(listener)
     },

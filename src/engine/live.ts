@@ -1,4 +1,5 @@
 import { apply } from '../notebook/apply'
+import type { CellPlace } from '../notebook/cellPlace'
 import type { Edit, SimpleEdit } from '../notebook/edit'
 import type { Cell, Notebook } from '../notebook/notebook'
 import { baselineOf, inOrder } from '../notebook/order'
@@ -63,6 +64,26 @@ export class Live {
       this.#columns.change(() => this.#write(simple)),
       !simple.every(entersValue),
     )
+  }
+
+  /**
+   * What the rows' own formulas would give in cells where something was typed over them, each by itself while all other
+   * cells stay as they are. Afterwards everything is as it was.
+   */
+  formulasUnder(cells: readonly CellPlace[]): Change[] {
+    return cells.flatMap(({ scenario, quantity }): Change[] => {
+      const column = this.#columnOf.get(scenario)
+      if (column === undefined || !this.#catalog.quantities.get(quantity)?.formula) return []
+      this.#columns.change(() => this.#columns.put(column, quantity, { kind: 'own' }))
+      const outcome = withMissing(
+        this.#catalog,
+        quantity,
+        (name) => this.#columns.outcome(column, name),
+        (name) => (name === quantity ? undefined : this.#entered(scenario, name)),
+      )
+      this.#columns.change(() => this.#put(scenario, quantity))
+      return [{ scenario, quantity, outcome }]
+    })
   }
 
   close(): void {

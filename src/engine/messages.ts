@@ -1,3 +1,4 @@
+import type { CellPlace } from '../notebook/cellPlace'
 import type { Edit } from '../notebook/edit'
 import type { Notebook } from '../notebook/notebook'
 import type { Problem } from '../words/problem'
@@ -7,6 +8,7 @@ import type { Change } from './client'
 export type Request =
   | { readonly id: number; readonly ask: 'open'; readonly notebook: Notebook }
   | { readonly id: number; readonly ask: 'edit'; readonly edits: readonly Edit[] }
+  | { readonly id: number; readonly ask: 'formulas_under'; readonly cells: readonly CellPlace[] }
 
 export type Answer =
   | { readonly id: number; readonly changes: readonly Change[] }

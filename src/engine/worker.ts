@@ -30,7 +30,7 @@ function bringsWorksheets(request: Request): boolean {
     edit.type === 'put_row' ||
     (edit.type === 'go_back' && hasOwnParts(edit.to)) ||
     (edit.type === 'together' && edit.edits.some(brings))
-  return request.edits.some(brings)
+  return request.ask === 'edit' && request.edits.some(brings)
 }
 
 function answer(request: Request) {
@@ -40,5 +40,5 @@ function answer(request: Request) {
     return live.all()
   }
   if (!live) throw new Error('no notebook is open')
-  return live.edit(request.edits)
+  return request.ask === 'edit' ? live.edit(request.edits) : live.formulasUnder(request.cells)
 }

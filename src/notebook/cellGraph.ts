@@ -34,17 +34,21 @@ export function readsOfCell(
 
 /** The cells that read a cell directly: formulas that use its quantity, and scenarios that follow it as the baseline. */
 export function readersOfCell(notebook: Notebook, catalog: Outline, place: CellPlace): readonly CellPlace[] {
-  const byRow = (catalog.quantities.get(place.quantity)?.readBy ?? []).flatMap((quantity) =>
-    inOrder(notebook).map(({ id }) => ({ scenario: id, quantity })),
-  )
+  const byRow = (catalog.quantities.get(place.quantity)?.readBy ?? []).flatMap((quantity) => {
+    const elsewhere = namesScenarios(catalog.quantities.get(quantity)?.formula?.text ?? '')
+    const scenarios = elsewhere ? inOrder(notebook).map(({ id }) => id) : [place.scenario]
+    return scenarios.map((scenario) => ({ scenario, quantity }))
+  })
   const entered = Object.entries(notebook.cells)
     .filter(([, cell]) => cell.kind === 'formula')
     .flatMap(([key]) => {
       const [scenario = '', quantity = ''] = key.split('/')
-      // What is entered in the baseline stands in those that follow it by the baseline's own cell.
       return [{ scenario, quantity }]
     })
-  const followers = inOrder(notebook).map(({ id }) => ({ scenario: id, quantity: place.quantity }))
+  const followers =
+    place.scenario === baselineOf(notebook).id
+      ? inOrder(notebook).map(({ id }) => ({ scenario: id, quantity: place.quantity }))
+      : []
   const candidates = new Map([...followers, ...byRow, ...entered].map((one) => [keyOf(one), one]))
   return [...candidates.values()].filter(
     (one) =>
@@ -102,7 +106,7 @@ function formulaReads(notebook: Notebook, catalog: Outline, scenario: string, te
 function rowReads(notebook: Notebook, catalog: Outline, scenario: string, row: OutlineQuantity): readonly CellPlace[] {
   const text = row.formula?.text ?? ''
   const here = row.reads.map((quantity) => ({ scenario, quantity }))
-  if (!text.includes("'") && !text.includes(BASELINE)) return here
+  if (!namesScenarios(text)) return here
   const tree = treeOf(text)
   if (tree === null) return here
   const read = treeReads(notebook, catalog, scenario, tree)
@@ -111,6 +115,11 @@ function rowReads(notebook: Notebook, catalog: Outline, scenario: string, row: O
     ...read,
     ...here.filter(({ quantity }) => !named.has(quantity) && !read.some((one) => one.quantity === quantity)),
   ]
+}
+
+/** Whether a formula may name another scenario: most do not, and are not parsed for it. */
+function namesScenarios(text: string): boolean {
+  return text.includes("'") || text.includes(BASELINE)
 }
 
 function treeReads(notebook: Notebook, catalog: Outline, scenario: string, tree: Expression): readonly CellPlace[] {

@@ -26,6 +26,10 @@ const DeskPage = lazy(() => import('./desk/DeskPage').then((m) => ({ default: m.
 const HandoutPage = lazy(() => import('./handout/HandoutPage').then((m) => ({ default: m.HandoutPage })))
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
+const AssumptionsPage = lazy(() =>
+  import('./assumptions/AssumptionsPage').then((m) => ({ default: m.AssumptionsPage })),
+)
+const TracePage = lazy(() => import('./trace/TracePage').then((m) => ({ default: m.TracePage })))
 const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
 const StudyPage = lazy(() => import('./study/StudyPage').then((m) => ({ default: m.StudyPage })))
 const RecordPage = lazy(() => import('./record/RecordPage').then((m) => ({ default: m.RecordPage })))
@@ -135,6 +139,12 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'out'}>
                   <OutPage />
+                </Match>
+                <Match when={place().page === 'assumptions'}>
+                  <AssumptionsPage />
+                </Match>
+                <Match when={place().page === 'trace'}>
+                  <TracePage />
                 </Match>
                 <Match when={place().page === 'keeping'}>
                   <KeepingPage />

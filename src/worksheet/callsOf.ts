@@ -6,7 +6,7 @@ import { visit } from './visit'
 /** The locked functions that a formula calls, and those of the solves that it reads, as they stand in it. */
 export function callsOf(
   tree: Expression,
-  solves: ReadonlyMap<string, SolveBlock>,
+  solves: ReadonlyMap<string, Pick<SolveBlock, 'function'>>,
   functions: ReadonlyMap<string, LockedFunction>,
 ): readonly string[] {
   const calls = new Set<string>()

@@ -9,7 +9,17 @@ import { launch, open } from './open'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
-const PAGES = ['plan', 'lab', 'functions', 'keys', 'out', 'notebooks', 'worksheets'] as const
+const PAGES = [
+  'plan',
+  'lab',
+  'functions',
+  'keys',
+  'out',
+  'assumptions',
+  'trace/lsi_at_cell',
+  'notebooks',
+  'worksheets',
+] as const
 
 let browser: Browser
 beforeAll(async () => {

@@ -3,6 +3,7 @@ import { unitsOfKind } from '../../units/unit'
 import { say } from '../../words/say'
 import { openEditor } from '../grid/openEditor'
 import { useBook } from '../shell/book'
+import { placeLink } from '../shell/place'
 import type { Cell } from '../shell/selection'
 import { unitWords } from '../unitWords'
 import { sourceText } from './sourceText'
@@ -22,63 +23,62 @@ export function CellActs(props: { cell: Cell }) {
 
   const isInput = () => 'input' in quantity().row
   return (
-    <Show when={isInput() || source().from !== 'none' || choices().length > 1}>
-      <section>
-        <Show when={isInput() || source().from !== 'none'}>
-          <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
+    <section>
+      <Show when={isInput() || source().from !== 'none'}>
+        <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
+      </Show>
+      <div class="acts">
+        <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>
+          {say(isInput() || isTyped() ? 'page.edit' : 'page.assume')}
+        </button>
+        <a class="act" href={placeLink({ page: 'trace', part: quantity().name, of: props.cell.scenario })}>
+          {say('page.trace')}
+        </a>
+        <Show when={isTyped()}>
+          <button
+            type="button"
+            class="act"
+            disabled={!book.writable()}
+            onClick={() =>
+              book.dispatch({
+                type: 'set_cell',
+                scenario: props.cell.scenario,
+                quantity: quantity().name,
+                cell: null,
+              })
+            }
+          >
+            {say('page.clear')}
+          </button>
         </Show>
-        <div class="acts">
-          <Show when={isInput()}>
-            <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>
-              {say('page.edit')}
-            </button>
-          </Show>
-          <Show when={isTyped()}>
-            <button
-              type="button"
-              class="act"
+        <Show when={choices().length > 1}>
+          <label class="quiet">
+            {say('page.shown_in')}{' '}
+            <select
+              class="field"
               disabled={!book.writable()}
-              onClick={() =>
+              onChange={(event) =>
                 book.dispatch({
-                  type: 'set_cell',
-                  scenario: props.cell.scenario,
+                  type: 'set_unit',
                   quantity: quantity().name,
-                  cell: null,
+                  unit: event.currentTarget.value || null,
                 })
               }
             >
-              {say('page.clear')}
-            </button>
-          </Show>
-          <Show when={choices().length > 1}>
-            <label class="quiet">
-              {say('page.shown_in')}{' '}
-              <select
-                class="field"
-                disabled={!book.writable()}
-                onChange={(event) =>
-                  book.dispatch({
-                    type: 'set_unit',
-                    quantity: quantity().name,
-                    unit: event.currentTarget.value || null,
-                  })
-                }
-              >
-                <option value="" selected={book.notebook().units[quantity().name] === undefined}>
-                  {say('page.shown_in_usual')}
-                </option>
-                <For each={choices()}>
-                  {(unit) => (
-                    <option value={unit.code} selected={book.notebook().units[quantity().name] === unit.code}>
-                      {unitWords(unit.code)}
-                    </option>
-                  )}
-                </For>
-              </select>
-            </label>
-          </Show>
-        </div>
-      </section>
-    </Show>
+              <option value="" selected={book.notebook().units[quantity().name] === undefined}>
+                {say('page.shown_in_usual')}
+              </option>
+              <For each={choices()}>
+                {(unit) => (
+                  <option value={unit.code} selected={book.notebook().units[quantity().name] === unit.code}>
+                    {unitWords(unit.code)}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
+        </Show>
+      </div>
+    </section>
   )
 }

@@ -10,6 +10,7 @@ import { planWords } from '../../words/en/plan'
 import { planRules } from '../../words/en/plan-rules'
 import { ruleValues } from '../../words/en/rule-values'
 import { addWords, say } from '../../words/say'
+import { AssumedNote } from '../assumptions/AssumedNote'
 import { CarryPlanEnd } from '../carry/CarryPlanEnd'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
@@ -91,6 +92,7 @@ export function PlanPage() {
         <Match when={plan()}>
           {(now) => (
             <>
+              <AssumedNote scenario={scenario()} />
               <Planned plan={now()} reader={reader()} kept={record.kept()} />
               <KeepPlan record={record} />
               <CarryPlanEnd plan={now()} scenario={scenario()} />

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js'
+import { assumptionsOf } from '../../notebook/assumptions'
 import { say } from '../../words/say'
 import { worksheetLabel } from '../grid/worksheetLabel'
 import { useBook } from '../shell/book'
@@ -11,6 +12,7 @@ export function Rail() {
   const book = useBook()
   const place = usePlace()
   const worksheet = createMemo(() => book.selection.cell()?.row.worksheet)
+  const assumptions = createMemo(() => assumptionsOf(book.notebook(), book.catalog()).length)
   const [open, setOpen] = createSignal(false)
   createEffect(on(place, () => setOpen(false)))
   const others: readonly Place['page'][] = [
@@ -71,6 +73,17 @@ export function Rail() {
           </For>
         </ol>
         <ul class="others">
+          <Show when={assumptions() > 0}>
+            <li>
+              <a
+                href={placeLink({ page: 'assumptions' })}
+                aria-current={place().page === 'assumptions' ? 'page' : undefined}
+              >
+                <span class="name">{say('page.title.assumptions')}</span>
+                <span class="line">{say('page.rail.assumed', { count: assumptions() })}</span>
+              </a>
+            </li>
+          </Show>
           <For each={others}>
             {(page) => (
               <li>

@@ -1,5 +1,7 @@
 import { type Accessor, createContext, useContext } from 'solid-js'
+import type { Change } from '../../engine/client'
 import type { Outcome } from '../../engine/outcome'
+import type { CellPlace } from '../../notebook/cellPlace'
 import type { Edit } from '../../notebook/edit'
 import type { Notebook, Sample, Scenario } from '../../notebook/notebook'
 import type { Source } from '../../notebook/resolve'
@@ -31,6 +33,8 @@ export interface Book {
   outcome(scenario: string, quantity: string): Outcome | undefined
   /** resolves when the engine has answered every edit so far, with all that it says of the cells; not tracked */
   answered(): Promise<(scenario: string, quantity: string) => Outcome | undefined>
+  /** what the rows' own formulas would give in cells that have something typed over them */
+  formulasUnder(cells: readonly CellPlace[]): Promise<readonly Change[]>
   source(scenario: string, quantity: string): Source
   /** the unit code that the quantity is shown in */
   unit(quantity: string): string

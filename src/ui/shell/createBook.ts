@@ -155,6 +155,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       await answer
       return (scenario: string, quantity: string) => told.get(cellKey(scenario, quantity))
     },
+    formulasUnder: engine.formulasUnder,
     dispatch,
     undo: () => step(undo),
     redo: () => step(redo),

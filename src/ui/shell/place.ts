@@ -12,19 +12,23 @@ const PAGES = [
   'keys',
   'notebooks',
   'out',
+  'assumptions',
+  'trace',
   'keeping',
 ] as const
 
-/** Which page is open, and the part of it: a worksheet's id, a function's name. */
+/** Which page is open, and the part of it: a worksheet's id, a function's name; a quantity and `of` which scenario. */
 export interface Place {
   readonly page: (typeof PAGES)[number]
   readonly part?: string
+  readonly of?: string
 }
 
 function read(): Place {
-  const [page = '', part] = decodeURIComponent(location.hash.slice(1)).split('/')
+  const [page = '', part, of] = decodeURIComponent(location.hash.slice(1)).split('/')
   const known = PAGES.find((name) => name === page) ?? 'worksheets'
-  return part ? { page: known, part } : { page: known }
+  if (!part) return { page: known }
+  return of ? { page: known, part, of } : { page: known, part }
 }
 
 const [place, setPlace] = createSignal<Place>(read(), { equals: false })
@@ -35,8 +39,8 @@ export function usePlace(): Accessor<Place> {
   return place
 }
 
-export function placeLink({ page, part }: Place): string {
-  return part === undefined ? `#${page}` : `#${page}/${encodeURIComponent(part)}`
+export function placeLink({ page, part, of }: Place): string {
+  return `#${[page, part, of].flatMap((one) => (one === undefined ? [] : [encodeURIComponent(one)])).join('/')}`
 }
 
 export function goTo(to: Place): void {

@@ -1,3 +1,4 @@
+import { assumptions } from './assumptions'
 import { backup } from './backup'
 import { carry } from './carry'
 import { cases } from './cases'
@@ -25,10 +26,12 @@ import { rows } from './rows'
 import { ruleValues } from './rule-values'
 import { start } from './start'
 import { study } from './study'
+import { trace } from './trace'
 
 /** Every sentence, label and message in English. Another language is one more folder with the same keys. */
 export const en = {
   ...start,
+  ...assumptions,
   ...backup,
   ...keeping,
   ...offline,
@@ -48,6 +51,7 @@ export const en = {
   ...results,
   ...rows,
   ...study,
+  ...trace,
   ...carry,
   ...functions,
   ...formula,

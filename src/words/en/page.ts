@@ -20,6 +20,8 @@ export const page = {
   'page.title.functions': 'Functions',
   'page.title.keys': 'Keys',
   'page.title.notebooks': 'Notebooks',
+  'page.title.assumptions': 'Assumptions',
+  'page.title.trace': 'Trace',
   'page.title.out': 'Print and export',
   'page.title.keeping': 'Keeping and backup',
 
@@ -38,6 +40,8 @@ export const page = {
   'page.add_scenario': 'Add scenario',
   'page.explain': 'Explain',
   'page.edit': 'Edit',
+  'page.assume': 'Assume another value',
+  'page.trace': 'Trace',
   'page.clear': 'Clear what was entered',
   'page.shown_in': 'Shown in',
   'page.shown_in_usual': 'the usual unit',
@@ -105,6 +109,7 @@ export const page = {
   'page.rail.above': '{name} above range',
   'page.and_more': '{first} and {count} more',
   'page.rail.and_more': '{first}, and {count} more',
+  'page.rail.assumed': '{count|one value typed over a formula|# values typed over formulas}',
   'page.rail.in_range': 'in range',
   'page.rail.entered': '{count|one entry|# entries}',
 
