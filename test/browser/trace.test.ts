@@ -66,7 +66,10 @@ test('a number is followed back to its readings, across scenarios, and forward t
   await volume.press('Enter')
   expect(await volume.getAttribute('aria-expanded')).toBe('true')
   // The volume is worked out from the shape, which this scenario has from the baseline.
-  await back.getByRole('button', { name: /Volume by shape/ }).first().press('Enter')
+  await back
+    .getByRole('button', { name: /Volume by shape/ })
+    .first()
+    .press('Enter')
   await back
     .getByRole('button', { name: /Diameter/ })
     .first()
