@@ -18,6 +18,7 @@ const PAGES = [
   'assumptions',
   'trace/lsi_at_cell',
   'notebooks',
+  'keeping',
   'worksheets',
 ] as const
 
