@@ -93,6 +93,8 @@ const app: UserConfig = {
   plugins: [lezer(), solid(), builtData(), contentSecurityPolicy(), offline],
   worker: { format: 'es', plugins: () => [lezer(), withoutUnusedFunctions()] },
   build: { outDir: 'dist/app', target: 'es2023', sourcemap: false },
+  // a worker is under the policy of its own response, not of the page that started it
+  preview: { headers: { 'Content-Security-Policy': POLICY } },
 }
 
 /** The commands for Node: one file each, no page code in them. */

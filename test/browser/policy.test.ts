@@ -66,4 +66,36 @@ describe('what the page may do', () => {
     })
     await page.context().close()
   })
+
+  test('it holds in the workers too: no text becomes code there, and nothing foreign is fetched', async () => {
+    const { page } = await open(browser)
+    await ready(page)
+    expect(page.workers().length).toBeGreaterThan(0)
+    for (const worker of page.workers()) {
+      const tried = await worker.evaluate(
+        () =>
+          new Promise<string[]>((done) => {
+            // as a task of its own, so that it runs as the worker's own code does
+            setTimeout(async () => {
+              const fetched = fetch('https://example.invalid/').then(
+                () => 'fetched',
+                () => 'not fetched',
+              )
+              const seen: string[] = []
+              addEventListener('securitypolicyviolation', (event) => seen.push(event.effectiveDirective))
+              try {
+                new Function('globalThis.ran = true')()
+              } catch (error) {
+                seen.push((error as Error).name)
+              }
+              seen.push(await fetched)
+              await new Promise((later) => setTimeout(later, 200))
+              done([...new Set(seen)].sort())
+            })
+          }),
+      )
+      expect(tried).toEqual(expect.arrayContaining(['EvalError', 'not fetched', 'connect-src']))
+    }
+    await page.context().close()
+  })
 })

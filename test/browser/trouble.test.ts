@@ -65,6 +65,28 @@ describe('when not all is well', () => {
     await context.close()
   })
 
+  test('where the browser has no room left, the page says so, and saves when there is room again', async () => {
+    const { page } = await open(browser)
+    await ready(page)
+    // as the browser itself refuses it: a quota that is set for the test is not asked about so small a record
+    await page.evaluate(() => {
+      const { add } = IDBObjectStore.prototype
+      IDBObjectStore.prototype.add = () => {
+        throw new DOMException('', 'QuotaExceededError')
+      }
+      Object.assign(globalThis, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { add }) })
+    })
+    await enter(page, 'sample/ph', 0, '7.9')
+    await eventually(() => page.locator('.toolbar .state').textContent()).toContain('no room left')
+    await page.evaluate(() => (globalThis as unknown as { makeRoom: () => void }).makeRoom())
+    await page.getByRole('button', { name: 'Try again' }).click()
+    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await page.reload()
+    await ready(page)
+    expect(await shown(page, 'sample/ph')).toBe('7.9')
+    await page.context().close()
+  })
+
   test.each([
     ['falls over', 'setTimeout(() => { throw new Error("fell over") })', 5000],
     ['is gone without a word', 'self.close()', 16_000],
