@@ -20,5 +20,10 @@ export interface EngineClient {
   formulasUnder(cells: readonly CellPlace[]): Promise<readonly Change[]>
   /** Called when the worker died and was started again from the last document; every cell is sent anew. */
   onRestart(listener: (why: Problem, changes: readonly Change[]) => void): void
+  /**
+   * Called when the edits that were sent last stopped one worker after another: the listener takes them back by an edit
+   * of its own, which the next worker opens with, and says why; null where it cannot.
+   */
+  onRunaway(listener: (edits: readonly Edit[]) => Problem | null): void
   close(): void
 }

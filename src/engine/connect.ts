@@ -10,6 +10,12 @@ import type { Answer, Request } from './messages'
 const PATIENCE = 10_000
 const MOST_RESTARTS = 2
 
+interface Waiting {
+  readonly done: (changes: readonly Change[]) => void
+  readonly timer: ReturnType<typeof setTimeout>
+  readonly edits: readonly Edit[]
+}
+
 type Ask =
   | { readonly ask: 'open'; readonly notebook: Notebook }
   | { readonly ask: 'edit'; readonly edits: readonly Edit[] }
@@ -17,7 +23,8 @@ type Ask =
 
 /**
  * The page's end of the engine. It keeps the document beside the worker: when the worker dies, fails or does not
- * answer in time, a new one is started from the document and every cell is sent again.
+ * answer in time, a new one is started from the document and every cell is sent again. Where that stops it once more, the
+ * edits that began it are taken back first.
  */
 export function connectEngine(startWorker: () => Worker, patience = PATIENCE): EngineClient {
   let worker: Worker
@@ -25,10 +32,12 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
   let lastId = 0
   /** restarts in a row without an answer between them: a document that stops every worker must not start them for ever */
   let failures = 0
-  const waiting = new Map<
-    number,
-    { done: (changes: readonly Change[]) => void; timer: ReturnType<typeof setTimeout> }
-  >()
+  const waiting = new Map<number, Waiting>()
+  /** what was asked when the first of these restarts came about */
+  let suspects: readonly Edit[] = []
+  /** between two workers: what is edited then is part of the document that the next one opens */
+  let between = false
+  let runaway: (edits: readonly Edit[]) => Problem | null = () => null
   const listeners: ((why: Problem, changes: readonly Change[]) => void)[] = []
 
   function start(): void {
@@ -49,7 +58,7 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
     const id = ++lastId
     return new Promise((done) => {
       const timer = setTimeout(() => restart(problem('engine_slow', [], { seconds: patience / 1000 })), patience)
-      waiting.set(id, { done, timer })
+      waiting.set(id, { done, timer, edits: request.ask === 'edit' ? request.edits : [] })
       worker.postMessage({ id, ...request } satisfies Request)
     })
   }
@@ -59,6 +68,7 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
     const unanswered = [...waiting.values()]
     waiting.clear()
     for (const request of unanswered) clearTimeout(request.timer)
+    if (failures === 0) suspects = unanswered[0]?.edits ?? []
     start()
     // The requests that were under way are part of the document that is opened now.
     for (const request of unanswered) request.done([])
@@ -67,11 +77,20 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
       for (const listener of listeners) listener(problem('engine_gave_up', [], { ...why.facts }), [])
       return
     }
+    const said = failures > 1 && suspects.length > 0 ? withoutSuspects() : null
     void ask({ ask: 'open', notebook }).then((changes) => {
       // An open that failed itself was answered with nothing by the restart that followed it.
       if (failures > 0) return
-      for (const listener of listeners) listener(why, changes)
+      for (const listener of listeners) listener(said ?? why, changes)
     })
+  }
+
+  function withoutSuspects(): Problem | null {
+    between = true
+    const said = runaway(suspects)
+    between = false
+    suspects = []
+    return said
   }
 
   start()
@@ -86,11 +105,14 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
         const applied = apply(notebook, edit)
         if (!isProblem(applied)) notebook = applied.notebook
       }
-      return ask({ ask: 'edit', edits })
+      return between ? Promise.resolve([]) : ask({ ask: 'edit', edits })
     },
     formulasUnder: (cells) => ask({ ask: 'formulas_under', cells }),
     onRestart(listener) {
       listeners.push(listener)
+    },
+    onRunaway(listener) {
+      runaway = listener
     },
     close() {
       worker.terminate()

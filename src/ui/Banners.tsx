@@ -64,7 +64,7 @@ export function Banners() {
       <Show when={book.engineTrouble()}>
         {(why) => (
           <p class="banner" role="status">
-            {say('page.banner.engine', { why: sentence(why()) })}
+            {sentence(why())}
           </p>
         )}
       </Show>

@@ -2,6 +2,7 @@ import { describe, expect, test, vi } from 'vitest'
 import { connectEngine } from '../../src/engine/connect'
 import type { Answer, Request } from '../../src/engine/messages'
 import { newNotebook } from '../../src/notebook/create'
+import { problem } from '../../src/words/problem'
 
 /** A worker whose behaviour the test decides: it answers, it throws, or it says nothing. */
 class StagedWorker {
@@ -63,5 +64,45 @@ describe('the page’s end of the engine', () => {
     await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
     await vi.waitFor(() => expect(restarted.mock.calls.at(-1)?.[0]).toMatchObject({ code: 'engine_gave_up' }))
     expect(workers.length).toBeLessThan(5)
+  })
+})
+
+describe('an edit that stops one worker after another', () => {
+  test('is taken back before the third is started, and what took it back is what the third opens', async () => {
+    const { client, workers } = staged('answer', 'hang', 'answer')
+    const restarted = vi.fn()
+    client.onRestart(restarted)
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    if (workers[0]) Object.assign(workers[0], { act: 'hang' })
+    const took = vi.fn(() => {
+      void client.edit([{ type: 'change_notebook', set: { name: 'As before' } }])
+      return problem('engine_runaway', [], { what: 'the name' })
+    })
+    client.onRunaway(took)
+    const edit = { type: 'change_notebook', set: { name: 'Runaway' } } as const
+    await client.edit([edit])
+    await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
+    expect(took).toHaveBeenCalledExactlyOnceWith([edit])
+    expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_runaway' })
+    const opened = workers.map(({ requests }) => requests.find(({ ask }) => ask === 'open'))
+    expect(opened.map((request) => request?.ask === 'open' && request.notebook.name)).toEqual([
+      'Invented pool',
+      'Runaway',
+      'As before',
+    ])
+  })
+
+  test('is kept where the next worker can open it: the first was only gone', async () => {
+    const { client, workers } = staged('answer', 'answer')
+    const took = vi.fn(() => null)
+    client.onRunaway(took)
+    const restarted = vi.fn()
+    client.onRestart(restarted)
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    if (workers[0]) Object.assign(workers[0], { act: 'hang' })
+    await client.edit([{ type: 'change_notebook', set: { name: 'Renamed' } }])
+    await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
+    expect(took).not.toHaveBeenCalled()
+    expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_slow' })
   })
 })

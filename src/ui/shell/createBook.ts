@@ -19,6 +19,7 @@ import { announce } from './announce'
 import { createArrangement } from './arrangement'
 import type { Book } from './book'
 import { catalogOf } from './catalogOf'
+import { editWords } from './editWords'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
 import { createParts } from './parts'
 import { createSaver, type Saving } from './saving'
@@ -59,6 +60,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     setEngineTrouble(why)
     receive(changes)
   })
+  engine.onRunaway(takeBack)
   /** what the engine said last, of cells that the page may still be drawing */
   const told = new Map<string, Outcome>()
   let answer = engine.open(first)
@@ -121,6 +123,20 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     setHistory((now) => remember(now, edit, applied))
     take(edit, applied.notebook)
     return null
+  }
+
+  /** Takes back what stopped the engine: the step that was made, or the one that was undone or done again. */
+  function takeBack([edit]: readonly Edit[]): Problem | null {
+    const { past, future } = untrack(history)
+    const made = past.find((one) => one.edit === edit)
+    const undone = future.find((one) => one.inverse === edit)
+    const way = made?.inverse ?? undone?.edit
+    const applied = way && untrack(writable) ? apply(untrack(notebook), way) : null
+    if (!edit || !way || !applied || isProblem(applied)) return problem('engine_runaway_kept')
+    const what = editWords(edit, untrack(notebook), untrack(catalog))
+    setHistory({ past: past.filter((one) => one !== made), future: future.filter((one) => one !== undone) })
+    take(way, applied.notebook)
+    return problem('engine_runaway', [], { what })
   }
 
   function step(turn: typeof undo): void {

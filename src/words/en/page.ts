@@ -140,7 +140,6 @@ export const page = {
   'page.read_only_short': 'This notebook is open in another tab; here it can only be read.',
   'page.banner.read_only':
     'This notebook is open for writing in another tab. Here it can be read; when that tab is closed, it can be written here.',
-  'page.banner.engine': '{why} It was started again from the notebook; nothing that was entered is lost.',
   'page.banner.example': 'This notebook is an example; pool and readings are invented.',
   'page.banner.worksheets':
     '{count|A worksheet of this notebook is left out|# problems leave worksheets of this notebook out}: {why}',

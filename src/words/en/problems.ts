@@ -13,6 +13,15 @@ export const problems = {
     'The worksheets stopped computing ({why}). They were started again from the notebook; nothing that was entered is lost.',
   'problem.engine_slow':
     'A computation took longer than {seconds} seconds and was stopped. The worksheets were started again from the notebook; nothing that was entered is lost.',
+  'problem.engine_runaway':
+    'The last change, {what}, could not be worked out in time, twice, and was taken back. The worksheets were started again from the notebook; nothing else that was entered is lost.',
+  'problem.engine_runaway_kept':
+    'The last change could not be worked out in time, twice. The worksheets were started again from the notebook; nothing that was entered is lost.',
+  'engine.what.cell': '“{quantity}” in “{scenario}”',
+  'engine.what.row': 'the row “{name}”',
+  'engine.what.worksheet': 'the worksheet “{name}”',
+  'engine.what.other': 'the one made before the worksheets stopped',
+
   'problem.engine_gave_up':
     'The worksheets cannot compute this notebook. Undo the last formula or save the notebook to a file; nothing that was entered is lost.',
 } as const
