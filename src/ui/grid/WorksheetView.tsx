@@ -11,6 +11,7 @@ import { GridHead } from './GridHead'
 import { GridRowView } from './GridRowView'
 import { type GridGroup, groupsOf } from './gridRow'
 import { foldId } from './line'
+import { openOver } from './opened'
 import { worksheetLabel } from './worksheetLabel'
 
 /** One worksheet: its name, what it is for, its grid, and what stands out in it. */
@@ -76,6 +77,9 @@ export function WorksheetView(props: { definition: Definition; number: number })
             )}
           </For>
         </div>
+        <Show when={rowCount() === 1 + groups().length}>
+          <FirstRow definition={props.definition} />
+        </Show>
         <Unhurried>
           <Findings definition={props.definition} />
           <Cautions definition={props.definition} />
@@ -88,6 +92,24 @@ export function WorksheetView(props: { definition: Definition; number: number })
         </Show>
       </Show>
     </section>
+  )
+}
+
+/** Where a worksheet of one's own has no row yet, from whose menu others could be added. */
+function FirstRow(props: { definition: Definition }) {
+  const book = useBook()
+  function add(): void {
+    const { id } = props.definition
+    const head = { name: '', unit: '1', label: worksheetLabel(props.definition), formula: '' }
+    const quantity = { name: '', row: head, worksheet: id, index: 0, formula: null, reads: [], readBy: [], calls: [] }
+    openOver({ what: 'row', act: 'add', row: { key: id, worksheet: id, group: '', quantity } })
+  }
+  return (
+    <p class="first-row still">
+      <button type="button" class="act" disabled={!book.writable()} onClick={add}>
+        {say('page.add_first_row')}
+      </button>
+    </p>
   )
 }
 

@@ -85,6 +85,7 @@ export const page = {
   'page.not_taken': 'not taken',
   'page.nothing_entered': 'nothing entered',
   'page.no_answer': 'no answer',
+  'page.add_first_row': 'Add a row of your own',
   'page.own_row': 'a row of your own',
   'page.short.only_a_limit': 'only a limit',
   'page.short.circular': 'needs its own result',

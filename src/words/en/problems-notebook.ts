@@ -22,6 +22,7 @@ export const problemsNotebook = {
   'problem.sample_gone': 'This sample is no longer in the notebook.',
   'problem.sample_in_use': 'The sample “{name}” is used by {scenarios}; choose another sample there first.',
   'problem.worksheet_gone': 'The worksheet “{id}” is no longer in the notebook.',
+  'problem.worksheet_in_use': 'The worksheet “{id}” is read by {users}; change these formulas first.',
   'problem.worksheet_id': 'The definition says another id than “{id}”.',
   'problem.row_gone': 'This row is no longer in the notebook.',
   'problem.row_at_end': '“{name}” stands at the end already.',
