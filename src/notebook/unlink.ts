@@ -3,6 +3,7 @@ import { isProblem } from '../words/problem'
 import type { Outline } from '../worksheet/catalog'
 import { parseFormula } from '../worksheet/parse'
 import type { CellPlace } from './cellPlace'
+import { checkFormula } from './checkFormula'
 import type { Edit, SimpleEdit } from './edit'
 import { namesIn } from './formulaNames'
 import type { Cell, Notebook } from './notebook'
@@ -15,8 +16,9 @@ export type ValueAt = (place: CellPlace) => Value | undefined
 /**
  * Takes a scenario out, and turns every link to it into the number that it had, in one step of history: a cell that is
  * nothing but a link becomes the value, in a longer formula the name becomes the number and the rest stays a formula. No
- * digit is dropped, so what rests on it stays as it was. Where the link had no value, a formula that has one all the same
- * becomes that; else an input is not taken, and a worked-out row follows its own formula again.
+ * digit is dropped, so what rests on it stays as it was. Where the units of a formula need that of the link, or the link
+ * had no value, the whole formula becomes its value; where that has none either, an input is not taken, and a worked-out
+ * row follows its own formula again. A row of the reader's own keeps the unit that it is said to have.
  */
 export function removeLinkedScenario(notebook: Notebook, catalog: Outline, scenario: string, valueAt: ValueAt): Edit {
   const edits: SimpleEdit[] = []
@@ -24,34 +26,36 @@ export function removeLinkedScenario(notebook: Notebook, catalog: Outline, scena
     const [in_ = '', quantity = ''] = key.split('/')
     if (cell.kind !== 'formula' || in_ === scenario) continue
     const place = { scenario: in_, quantity }
-    const anew = unlinked(cell.text, catalog, place, scenario, valueAt)
+    const anew = unlinked(notebook, catalog, cell.text, place, scenario, valueAt)
     if (anew !== undefined) edits.push({ type: 'set_cell', ...place, cell: anew })
   }
   for (const own of Object.values(notebook.rows)) {
     const formula = withNumbers(own.row.formula, scenario, valueAt)
-    if (typeof formula === 'string' && formula !== own.row.formula)
-      edits.push({ type: 'put_row', row: { ...own, row: { ...own.row, formula } } })
+    if (formula === null || formula === own.row.formula) continue
+    const needsUnit = checkFormula(notebook, catalog, formula, own.row.unit) !== null
+    const row = { ...own.row, formula, ...(needsUnit && { units_as_said: true as const }) }
+    edits.push({ type: 'put_row', row: { ...own, row } })
   }
   return together(...edits, { type: 'remove_scenario', scenario })
 }
 
 /** What a cell holds without its links to a scenario; undefined where it has none. */
 function unlinked(
-  text: string,
+  notebook: Notebook,
   catalog: Outline,
+  text: string,
   place: CellPlace,
   scenario: string,
   valueAt: ValueAt,
 ): Cell | null | undefined {
   const formula = withNumbers(text, scenario, valueAt)
   if (formula === text) return undefined
-  const input = catalog.quantities.get(place.quantity)?.formula === null
-  if (formula === null || isAlone(text)) {
-    const value = valueAt(place)
-    if (value === undefined) return input ? { kind: 'not_taken' } : null
-    return valueCell(catalog, place.quantity, value)
-  }
-  return { kind: 'formula', text: formula }
+  const quantity = catalog.quantities.get(place.quantity)
+  const stays = formula !== null && !isAlone(text) && !checkFormula(notebook, catalog, formula, quantity?.row.unit)
+  if (stays) return { kind: 'formula', text: formula }
+  const value = valueAt(place)
+  if (value !== undefined) return valueCell(catalog, place.quantity, value)
+  return quantity?.formula === null ? { kind: 'not_taken' } : null
 }
 
 /** The formula with every name of that scenario as its value; null where one of them has none. */

@@ -79,8 +79,8 @@ describe('a formula that would wait for its own answer is refused in words', () 
     ['two scenarios, each by the other', [link('one', 'ph', "'two'.ph")], link('two', 'ph', "'one'.ph")],
     [
       'three, through what they work out',
-      [link('one', 'ph', "'two'.lsi + 7"), link('two', 'salt', "'three'.salt")],
-      link('three', 'salt', "'one'.lsi"),
+      [link('one', 'ph', "'two'.ph_after_dilution"), link('two', 'ph', "'three'.ph")],
+      link('three', 'ph', "'one'.ph_for_target_lsi"),
     ],
     ['the baseline, which the other follows', [], link(BASE, 'ph', "'one'.ph")],
     ['the baseline by its word', [link('one', 'ph', 'baseline.lsi + 7')], link(BASE, 'ph', "'one'.ph")],
@@ -106,25 +106,35 @@ describe('a formula that would wait for its own answer is refused in words', () 
     expect(taken(notebook, link('two', 'ph', "'one'.ph"))).toContain('pH in “Two” → pH in “One” → pH in “Two”')
   })
 
-  const names = fc.constantFrom('ph', 'salt', 'total_alkalinity', 'lsi', 'salt_used', 'ph_after_dilution', 'volume')
   const ids = fc.constantFrom(BASE, 'one', 'two', 'three')
-  const written = fc.oneof(
-    fc.tuple(ids, names).map(([id, name]) => `'${id}'.${name}`),
-    names,
-    names.map((name) => `baseline.${name}`),
-    fc.tuple(ids, names, names).map(([id, a, b]) => `IF('${id}'.${a} > 0; ${b}; 1)`),
-  )
-  const content: fc.Arbitrary<Cell | null> = fc.oneof(
-    { weight: 6, arbitrary: written.map(formula) },
-    { weight: 1, arbitrary: fc.constant(null) },
+  /** quantities of one unit each, so that most of what is written is taken */
+  const kinds = [
+    ['ph', 'ph_after_dilution', 'ph_for_target_lsi', 'ph_after'],
+    ['salt', 'salt_used', 'salt_after_dilution', 'salt_after_bags'],
+  ] as const
+  const written = fc.constantFrom(...kinds).chain((kind) => {
+    const name = fc.constantFrom(...kind)
+    const text = fc.oneof(
+      fc.tuple(ids, name).map(([id, of]) => `'${id}'.${of}`),
+      name,
+      name.map((of) => `baseline.${of}`),
+      fc.tuple(ids, name, name).map(([id, a, b]) => `IF('${id}'.${a} > 0; ${b}; ${a})`),
+    )
+    return fc.tuple(name, text)
+  })
+  const wish = fc.oneof(
+    { weight: 6, arbitrary: fc.tuple(ids, written).map(([id, [quantity, text]]) => link(id, quantity, text)) },
+    {
+      weight: 1,
+      arbitrary: fc.tuple(ids, fc.constantFrom('ph', 'salt', 'ph_after')).map(([id, q]) => cell(id, q, null)),
+    },
   )
 
   test('and no circle survives: what is taken has none, what is refused for one has one (the engine is the judge)', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(ids, names, content), { minLength: 3, maxLength: 12 }), (wishes) => {
+      fc.property(fc.array(wish, { minLength: 3, maxLength: 12 }), (wishes) => {
         let notebook = BOOK
-        for (const [id, quantity, wish] of wishes) {
-          const edit = cell(id, quantity, wish)
+        for (const edit of wishes) {
           const next = taken(notebook, edit)
           if (typeof next !== 'string') notebook = next
           else if (next.includes('in a circle'))
@@ -178,10 +188,9 @@ describe('taking a scenario out', () => {
           if (typeof next !== 'string') notebook = next
         }
         const before = outcomes(notebook)
-        const { notebook: after, inverse } = applied(
-          notebook,
-          removeLinkedScenario(notebook, catalog, 'one', valueIn(before)),
-        )
+        const edit = removeLinkedScenario(notebook, catalog, 'one', valueIn(before))
+        expect(taken(notebook, edit)).not.toBeTypeOf('string')
+        const { notebook: after, inverse } = applied(notebook, edit)
         expect(after.scenarios.one).toBeUndefined()
         expect(JSON.stringify(after.cells)).not.toContain("'one'")
         const now = outcomes(after)
@@ -204,6 +213,18 @@ describe('taking a scenario out', () => {
     )
     expect(after.cells['two/bromine']).toEqual({ kind: 'not_taken' })
     expect(after.cells['two/volume']).toBeUndefined()
+  })
+
+  test('turns the whole formula into its value where its units need that of the link', () => {
+    const notebook = edited(BOOK, link('two', 'salt_mass', "salt_shortfall * 'one'.volume / 1000"))
+    const all = outcomes(notebook)
+    const edit = removeLinkedScenario(notebook, catalog, 'one', valueIn(all))
+    const after = taken(notebook, edit)
+    if (typeof after === 'string') throw new Error(after)
+    expect(after.cells['two/salt_mass']).toMatchObject({
+      kind: 'value',
+      canonical: valueIn(all)({ scenario: 'two', quantity: 'salt_mass' }),
+    })
   })
 
   test('puts the number into rows of the reader’s own as well', () => {
