@@ -25,6 +25,7 @@ const KeysPage = lazy(() => import('./reference/KeysPage').then((m) => ({ defaul
 const DeskPage = lazy(() => import('./desk/DeskPage').then((m) => ({ default: m.DeskPage })))
 const HandoutPage = lazy(() => import('./handout/HandoutPage').then((m) => ({ default: m.HandoutPage })))
 const PlanPage = lazy(() => import('./plan/PlanPage').then((m) => ({ default: m.PlanPage })))
+const RangesPage = lazy(() => import('./ranges/RangesPage').then((m) => ({ default: m.RangesPage })))
 const OutPage = lazy(() => import('./out/OutPage').then((m) => ({ default: m.OutPage })))
 const AssumptionsPage = lazy(() =>
   import('./assumptions/AssumptionsPage').then((m) => ({ default: m.AssumptionsPage })),
@@ -136,6 +137,9 @@ function OpenBook(props: { opened: Opened }) {
                 </Match>
                 <Match when={place().page === 'plan'}>
                   <PlanPage />
+                </Match>
+                <Match when={place().page === 'ranges'}>
+                  <RangesPage />
                 </Match>
                 <Match when={place().page === 'out'}>
                   <OutPage />

@@ -94,7 +94,13 @@ export function buildCatalog(
     )
   }
   if (problems.length > 0) return problems
-  return { worksheets: sources.map((s) => s.definition), quantities: withReaders(quantities), solves, order, functions }
+  return {
+    worksheets: sources.map((s) => s.definition).filter(({ groups }) => groups.length > 0),
+    quantities: withReaders(quantities),
+    solves,
+    order,
+    functions,
+  }
 }
 
 export function isCatalog(x: Catalog | readonly Problem[]): x is Catalog {

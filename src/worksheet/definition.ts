@@ -69,6 +69,8 @@ const choiceInput = z.strictObject({
   unit: z.literal('choice'),
   input: z.literal('choice'),
   choices: z.array(choiceId).min(2).max(few),
+  /** of choices that the catalogue has no words for */
+  labels: z.record(choiceId, text).optional(),
   default: choiceId.optional(),
 })
 
@@ -109,6 +111,10 @@ const solve = z.strictObject({ id: name, function: z.string().min(1).max(64), in
  */
 export const targetSetSchema = z.strictObject({
   id: name,
+  /** left out in shipped ones, where the catalogue has it */
+  label: text.optional(),
+  /** of a copy: the name of the set that it was copied from */
+  from: text.optional(),
   /** of every band that names none itself */
   source: text,
   bands: z.record(
@@ -148,7 +154,8 @@ export const definitionSchema = z.strictObject({
   refuses: refusals,
   /** sets of ranges that this definition brings; those of the app are in `worksheets/targets/` */
   targets: z.array(targetSetSchema).max(20).optional(),
-  groups: z.array(group).min(1).max(few),
+  /** none where a definition brings nothing but sets of ranges */
+  groups: z.array(group).max(few),
   charts: z.array(chart).max(20).optional(),
 })
 

@@ -16,7 +16,9 @@ const MOST_PROBLEMS = 50
  * @returns the definition, or all that is wrong: codes `definition_*`
  */
 export function readDefinition(json: unknown, file: string): Definition | readonly Problem[] {
-  return readBySchema(definitionSchema, json, file)
+  const read = readBySchema(definitionSchema, json, file)
+  const empty = isDefinition(read) && read.groups.length === 0 && (read.targets ?? []).length === 0
+  return empty ? [problem('definition_too_few', [file, 'groups'], { found: '[]', bound: 1 })] : read
 }
 
 /**

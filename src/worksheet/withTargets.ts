@@ -9,7 +9,12 @@ export const TARGET_SET = 'target_set'
 /** A row with the bands of all sets before its own, each on condition that its set is chosen; `target_set` with every set. */
 export function withTargets(row: Row, sets: readonly TargetSet[]): Row {
   if (row.name === TARGET_SET && 'choices' in row) {
-    return { ...row, choices: [...new Set([...row.choices, ...sets.map(({ id }) => id)])] }
+    const labels = Object.fromEntries(sets.flatMap(({ id, label }) => (label === undefined ? [] : [[id, label]])))
+    return {
+      ...row,
+      choices: [...new Set([...row.choices, ...sets.map(({ id }) => id)])],
+      ...(Object.keys(labels).length === 0 ? {} : { labels: { ...row.labels, ...labels } }),
+    }
   }
   const bands = sets.flatMap((set) => bandsOf(set, row.name))
   return bands.length === 0 ? row : { ...row, target: [...bands, ...(row.target ?? [])] }

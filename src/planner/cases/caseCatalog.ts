@@ -2,7 +2,7 @@ import { LOCKED } from '../../functions/registry'
 import { type Problem, problem } from '../../words/problem'
 import { buildCatalog, isCatalog } from '../../worksheet/buildCatalog'
 import type { Catalog } from '../../worksheet/catalog'
-import type { Definition, Row } from '../../worksheet/definition'
+import type { Definition, Row, TargetSet } from '../../worksheet/definition'
 import { SHIPPED } from '../../worksheet/shipped'
 import { shippedCatalog } from '../../worksheet/shippedCatalog'
 import type { Source } from '../../worksheet/source'
@@ -29,10 +29,15 @@ export interface CaseCatalog {
  * Cases beside the shipped worksheets: their formulas are written in the one formula language and worked out by the same engine.
  * Beside every quantity they may read `rule_<rule>_<value>`, `test_error_<quantity>`, and `range_low_<quantity>` or
  * `range_high_<quantity>` for the ends of the range that holds for this pool. A case that is not sound is left out.
+ * @param sets sound sets of ranges of the reader's own, beside the shipped ones
  */
-export function caseCatalog(sources: readonly CaseSource[], rules: PlanRules): CaseCatalog {
+export function caseCatalog(
+  sources: readonly CaseSource[],
+  rules: PlanRules,
+  sets: readonly TargetSet[] = [],
+): CaseCatalog {
   const refused: Problem[] = []
-  const base = baseSource(rules)
+  const base = baseSource(rules, sets)
   const visible = [...shippedCatalog().quantities.keys(), ...namesOf(base)]
   let left = distinct(sources, refused).map((source, i) => ({ source, ...compiled(source, i, visible) }))
   refused.push(...left.flatMap(({ source }) => strangers(source)))
@@ -63,7 +68,7 @@ function distinct(sources: readonly CaseSource[], refused: Problem[]): readonly 
 }
 
 /** The values of the rules, and the ends of the ranges, as rows. */
-function baseSource(rules: PlanRules): Source {
+function baseSource(rules: PlanRules, sets: readonly TargetSet[]): Source {
   const quantities = shippedCatalog().quantities
   const rows: Row[] = []
   for (const { id, values, units } of rules.rules.values()) {
@@ -80,7 +85,8 @@ function baseSource(rules: PlanRules): Source {
       rows.push({ name: `range_${end}_${row.name}`, unit: row.unit, input: 'number', accept: [-1e9, 1e9] })
     }
   }
-  return { definition: worksheet('case_values', rows, []), file: 'rules.json', shipped: false }
+  const definition = { ...worksheet('case_values', rows, []), targets: [...sets] }
+  return { definition, file: 'rules.json', shipped: false }
 }
 
 function worksheet(id: string, rows: readonly Row[], takes: readonly string[]): Definition {

@@ -1,8 +1,9 @@
 import { batch, createSignal, For, onMount } from 'solid-js'
-import { hasWords, say } from '../../words/say'
+import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { cellName } from '../shell/selection'
+import { wordOf } from './cellView'
 import { focusCell } from './focusCell'
 import type { GridRow } from './gridRow'
 
@@ -22,8 +23,7 @@ export function ChoiceList(props: { row: GridRow; scenario: string }) {
   const optionId = (index: number) => `${name()}-${index}`
   const words = (id: string) => {
     if (id === '') return say(props.scenario === book.baseline() ? 'page.choice_none' : 'page.choice_as_before')
-    const key = `choice.${quantity()}.${id}`
-    return hasWords(key) ? say(key) : id
+    return wordOf(quantity(), id, props.row.quantity.row)
   }
 
   // The character that opened the list goes to the choice that begins with it.

@@ -64,7 +64,7 @@ export function cellView(facts: CellFacts): CellView {
   if (!hasValue(outcome)) return { ...bare, ...withoutValue(facts, outcome.problem) }
   const { value } = outcome
   if (typeof value !== 'number') {
-    const text = wordOf(row.name, value)
+    const text = wordOf(row.name, value, row)
     return { ...bare, kind: 'text', text, difference: same(facts) ? '·' : '' }
   }
   const side = facts.band ? judge(value, facts.band) : null
@@ -149,8 +149,9 @@ export function missingLabels(names: Fact | undefined): string {
     .join(', ')
 }
 
-export function wordOf(quantity: string, value: string | boolean): string {
+export function wordOf(quantity: string, value: string | boolean, row?: Row): string {
   if (typeof value === 'boolean') return say(value ? 'page.yes' : 'page.no')
   const key = `choice.${quantity}.${value}`
-  return hasWords(key) ? say(key) : value
+  if (hasWords(key)) return say(key)
+  return (row && 'labels' in row ? row.labels?.[value] : undefined) ?? value
 }

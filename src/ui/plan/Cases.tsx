@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js'
 import type { CaseLine } from '../../planner/cases/planWithCases'
 import type { Problem } from '../../words/problem'
 import { hasWords, say } from '../../words/say'
+import { wordOf } from '../grid/cellView'
 import { labelInside, labelOf } from '../labelOf'
 import { downloadText } from '../notebooks/downloadText'
 import { FileButton } from '../notebooks/FileButton'
@@ -167,7 +168,7 @@ function Seen(props: { quantity: string; scenario: string }) {
         <For each={choices()}>
           {(id) => (
             <option value={id} selected={now() === id}>
-              {say(`choice.${props.quantity}.${id}`)}
+              {wordOf(props.quantity, id, row())}
             </option>
           )}
         </For>

@@ -1,9 +1,12 @@
 import { type Accessor, createComputed, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js'
+import type { Notebook } from '../../notebook/notebook'
 import type { Column } from '../../planner/bench'
 import type { CaseLine } from '../../planner/cases/planWithCases'
 import type { ShelfProduct } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
 import type { Problem } from '../../words/problem'
+import type { Definition, TargetSet } from '../../worksheet/definition'
+import { TARGET_SET } from '../../worksheet/withTargets'
 import type { Book } from '../shell/book'
 import { columnOf, limitsOf } from './columnOf'
 import type { PlanAsked, PlanMade } from './planWorker'
@@ -34,8 +37,8 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   const [refused, setRefused] = createSignal<readonly Problem[]>([])
   const column = createMemo(() => columnOf(book, scenario()))
   const parts = createMemo(() => {
-    const { shelf, cases: own, rules, profile } = book.notebook()
-    return { shelf, own, rules, profile }
+    const { shelf, cases: own, rules, profile, worksheets } = book.notebook()
+    return { shelf, own, rules, profile, sets: soundSets(book, worksheets) }
   })
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
   let asked = 0
@@ -55,7 +58,7 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   )
   createEffect(() => {
     const water = column()
-    const { shelf, own, rules, profile } = parts()
+    const { shelf, own, rules, profile, sets } = parts()
     const censored = limitsOf(book, scenario())
     const chosen = book.scenario(scenario())?.cases ?? []
     if (water === null) return
@@ -69,6 +72,7 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
         censored,
         cases: own,
         chosen,
+        sets,
         rules,
         profile,
       } satisfies PlanAsked)
@@ -77,4 +81,13 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   })
   onCleanup(() => worker.terminate())
   return { planned, column, cases, refused }
+}
+
+/** The sets of ranges that the notebook's own worksheets bring, and that the catalog took in. */
+function soundSets(book: Book, worksheets: Notebook['worksheets']): readonly TargetSet[] {
+  const row = book.catalog().quantities.get(TARGET_SET)?.row
+  const offered = new Set<string>(row && 'choices' in row ? row.choices : [])
+  return Object.values(worksheets).flatMap((definition) =>
+    ((definition as Partial<Definition>).targets ?? []).filter(({ id }) => offered.has(id)),
+  )
 }

@@ -8,6 +8,7 @@ import type { Shelf } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
 import type { Profile } from '../../units/profile'
 import type { Problem } from '../../words/problem'
+import type { TargetSet } from '../../worksheet/definition'
 
 /** Where a plan is made: the planner decides, the worksheets of the same engine compute. One request, one plan, in order. */
 export interface PlanAsked {
@@ -19,6 +20,8 @@ export interface PlanAsked {
   /** case files of the notebook's own, by id, and the cases that the reader chose */
   readonly cases: Readonly<Record<string, unknown>>
   readonly chosen: readonly string[]
+  /** sets of ranges of the reader's own */
+  readonly sets: readonly TargetSet[]
   /** values of the rules that the reader changed */
   readonly rules: RuleChanges
   readonly profile: Profile
@@ -43,12 +46,12 @@ interface Desk {
 let desk: Desk | null = null
 
 /** The bench for these cases and rules; the one before serves as long as they stay the same. */
-function deskFor({ cases, rules }: PlanAsked): Desk {
-  const key = JSON.stringify([cases, rules])
+function deskFor({ cases, rules, sets }: PlanAsked): Desk {
+  const key = JSON.stringify([cases, rules, sets])
   if (desk?.key === key) return desk
   const own = caseSources(cases)
   const changed = changeRules(rules)
-  const known = caseCatalog(own.sources, changed.rules)
+  const known = caseCatalog(own.sources, changed.rules, sets)
   const batches = new Map<readonly string[], Batch>()
   const bench: Bench = {
     catalog: known.catalog,

@@ -20,6 +20,7 @@ export function Rail() {
     'record',
     'study',
     'lab',
+    'ranges',
     'functions',
     'keys',
     'out',

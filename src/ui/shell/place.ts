@@ -6,6 +6,7 @@ const PAGES = [
   'plan',
   'handout',
   'record',
+  'ranges',
   'study',
   'lab',
   'functions',

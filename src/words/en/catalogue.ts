@@ -21,6 +21,7 @@ import { planWords } from './plan'
 import { planRules } from './plan-rules'
 import { problemsIntake } from './problems-intake'
 import { recordWords } from './record'
+import { ranges } from './ranges'
 import { results } from './results'
 import { rows } from './rows'
 import { ruleValues } from './rule-values'
@@ -48,6 +49,7 @@ export const en = {
   ...planRules,
   ...ruleValues,
   ...problemsIntake,
+  ...ranges,
   ...results,
   ...rows,
   ...study,

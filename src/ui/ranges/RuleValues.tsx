@@ -1,0 +1,144 @@
+import { createSignal, For, Show } from 'solid-js'
+import { changeable, type RuleValue } from '../../planner/changeRules'
+import { RULES } from '../../planner/rules'
+import { formatValue } from '../../units/format'
+import { parseEntry } from '../../units/parseEntry'
+import { isProblem, type Problem, problem } from '../../words/problem'
+import { say } from '../../words/say'
+import { labelInside } from '../labelOf'
+import { Problems } from '../notebooks/Problems'
+import { ruleValueLabel } from '../plan/planSentence'
+import { useBook } from '../shell/book'
+import { unitWords } from '../unitWords'
+
+/** The plan's rules, each value with its bounds and basis, to be changed for this notebook. */
+export function RuleValues() {
+  const book = useBook()
+  const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const changes = () => book.notebook().rules
+  const values = changeable()
+  const ofRules = values.filter(({ rule }) => rule !== 'test_errors')
+  const ofTests = values.filter(({ rule }) => rule === 'test_errors')
+
+  const unitOf = ({ unit, name }: RuleValue) =>
+    unit === '' ? (book.catalog().quantities.get(name)?.row.unit ?? '1') : unit
+  const label = (one: RuleValue) =>
+    one.rule === 'test_errors'
+      ? say('page.rules.test_error', { quantity: labelInside(one.name, book.catalog().quantities.get(one.name)?.row) })
+      : ruleValueLabel(one.key)
+  const now = (one: RuleValue) => changes()[one.key] ?? one.value
+  const text = (one: RuleValue, value: number) => formatValue(value, unitOf(one), unitOf(one), DECIMALS)
+
+  function set(one: RuleValue, typed: string): boolean {
+    const unit = unitOf(one)
+    const entry = parseEntry(typed, unit, { profile: book.notebook().profile, displayed: unit })
+    if (entry === null || entry === 'not_taken') return put(one, null)
+    if (isProblem(entry)) return refuse({ ...entry, path: [label(one)] })
+    const value = entry.canonical
+    if (value < one.least - 1e-9 || value > one.most + 1e-9) {
+      return refuse(problem('rule_outside', [label(one)], { found: value, least: one.least, most: one.most }))
+    }
+    return put(one, Math.abs(value - one.value) < 1e-12 ? null : value)
+  }
+
+  function put({ key }: RuleValue, value: number | null): boolean {
+    const trouble = book.dispatch({ type: 'set_rule', rule: key, value })
+    setProblems(trouble ? [trouble] : [])
+    return trouble === null
+  }
+
+  function refuse(fault: Problem): false {
+    setProblems([fault])
+    return false
+  }
+
+  const table = (list: readonly RuleValue[], name: string) => (
+    <table aria-label={name}>
+      <thead>
+        <tr>
+          <th scope="col">{say('page.rules.rule')}</th>
+          <th scope="col">{say('page.rules.value')}</th>
+          <th scope="col">{say('page.rules.may_be')}</th>
+          <th scope="col">{say('page.rules.basis')}</th>
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        <For each={list}>
+          {(one) => (
+            <tr>
+              <th scope="row">{label(one)}</th>
+              <td>
+                <input
+                  class="field"
+                  disabled={!book.writable()}
+                  aria-label={label(one)}
+                  value={text(one, now(one))}
+                  onChange={(event) => {
+                    const input = event.currentTarget
+                    set(one, input.value)
+                    input.value = text(one, now(one))
+                  }}
+                />{' '}
+                <span class="quiet">{unitWords(unitOf(one))}</span>
+              </td>
+              <td class="quiet">
+                {say('page.rules.span', { least: text(one, one.least), most: text(one, one.most) })}
+              </td>
+              <td class="source">
+                <Show when={one.key in changes()}>
+                  <p>{say('page.rules.changed', { shipped: text(one, one.value) })}</p>
+                </Show>
+                <p class="quiet">{RULES.rules.get(one.rule)?.basis}</p>
+              </td>
+              <td>
+                <Show when={one.key in changes()}>
+                  <button
+                    type="button"
+                    class="act"
+                    disabled={!book.writable()}
+                    aria-label={say('page.rules.back_of', { rule: label(one) })}
+                    onClick={() => put(one, null)}
+                  >
+                    {say('page.rules.back')}
+                  </button>
+                </Show>
+              </td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  )
+
+  return (
+    <section>
+      <h2>{say('page.rules')}</h2>
+      <p class="intro">{say('page.rules.intro')}</p>
+      <Problems problems={problems()} />
+      <Show when={Object.keys(changes()).length > 0}>
+        <div class="acts">
+          <button
+            type="button"
+            class="act"
+            disabled={!book.writable()}
+            onClick={() =>
+              book.dispatch({
+                type: 'together',
+                edits: Object.keys(changes()).map((rule) => ({ type: 'set_rule', rule, value: null }) as const),
+              })
+            }
+          >
+            {say('page.rules.all_back')}
+          </button>
+        </div>
+      </Show>
+      {table(ofRules, say('page.rules'))}
+      <h3>{say('page.rules.tests')}</h3>
+      {table(ofTests, say('page.rules.tests'))}
+    </section>
+  )
+}
+
+/** Places that a value of a rule is shown with. */
+const DECIMALS = 3
