@@ -11,7 +11,7 @@ addWords({ ...ranges, ...planRules, ...ruleValues })
 /** What counts as in range, and what the plan goes by; both with copies that a reader changes. */
 export function RangesPage() {
   return (
-    <article class="text-page wide ranges">
+    <article class="text-page ranges">
       <h1>{say('page.title.ranges')}</h1>
       <p class="intro">{say('page.ranges.intro')}</p>
       <RangeSets />

@@ -1,12 +1,11 @@
 import { createSignal, For, Show } from 'solid-js'
 import { changeable, type RuleValue } from '../../planner/changeRules'
 import { RULES } from '../../planner/rules'
-import { formatValue } from '../../units/format'
 import { parseEntry } from '../../units/parseEntry'
 import { isProblem, type Problem, problem } from '../../words/problem'
-import { say } from '../../words/say'
+import { say, sentence } from '../../words/say'
+import { numberText } from '../../words/written'
 import { labelInside } from '../labelOf'
-import { Problems } from '../notebooks/Problems'
 import { ruleValueLabel } from '../plan/planSentence'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
@@ -14,7 +13,7 @@ import { unitWords } from '../unitWords'
 /** The plan's rules, each value with its bounds and basis, to be changed for this notebook. */
 export function RuleValues() {
   const book = useBook()
-  const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const [fault, setFault] = createSignal<{ readonly key: string; readonly problem: Problem } | null>(null)
   const changes = () => book.notebook().rules
   const values = changeable()
   const ofRules = values.filter(({ rule }) => rule !== 'test_errors')
@@ -27,28 +26,27 @@ export function RuleValues() {
       ? say('page.rules.test_error', { quantity: labelInside(one.name, book.catalog().quantities.get(one.name)?.row) })
       : ruleValueLabel(one.key)
   const now = (one: RuleValue) => changes()[one.key] ?? one.value
-  const text = (one: RuleValue, value: number) => formatValue(value, unitOf(one), unitOf(one), DECIMALS)
 
   function set(one: RuleValue, typed: string): boolean {
     const unit = unitOf(one)
     const entry = parseEntry(typed, unit, { profile: book.notebook().profile, displayed: unit })
     if (entry === null || entry === 'not_taken') return put(one, null)
-    if (isProblem(entry)) return refuse({ ...entry, path: [label(one)] })
+    if (isProblem(entry)) return refuse(one, { ...entry, path: [label(one)] })
     const value = entry.canonical
     if (value < one.least - 1e-9 || value > one.most + 1e-9) {
-      return refuse(problem('rule_outside', [label(one)], { found: value, least: one.least, most: one.most }))
+      return refuse(one, problem('rule_outside', [label(one)], { found: value, least: one.least, most: one.most }))
     }
     return put(one, Math.abs(value - one.value) < 1e-12 ? null : value)
   }
 
   function put({ key }: RuleValue, value: number | null): boolean {
     const trouble = book.dispatch({ type: 'set_rule', rule: key, value })
-    setProblems(trouble ? [trouble] : [])
+    setFault(trouble ? { key, problem: trouble } : null)
     return trouble === null
   }
 
-  function refuse(fault: Problem): false {
-    setProblems([fault])
+  function refuse({ key }: RuleValue, trouble: Problem): false {
+    setFault({ key, problem: trouble })
     return false
   }
 
@@ -73,21 +71,26 @@ export function RuleValues() {
                   class="field"
                   disabled={!book.writable()}
                   aria-label={label(one)}
-                  value={text(one, now(one))}
+                  value={written(now(one))}
                   onChange={(event) => {
                     const input = event.currentTarget
                     set(one, input.value)
-                    input.value = text(one, now(one))
+                    input.value = written(now(one))
                   }}
                 />{' '}
                 <span class="quiet">{unitWords(unitOf(one))}</span>
               </td>
-              <td class="quiet">
-                {say('page.rules.span', { least: text(one, one.least), most: text(one, one.most) })}
-              </td>
+              <td class="quiet">{say('page.rules.span', { least: written(one.least), most: written(one.most) })}</td>
               <td class="source">
+                <Show when={fault()?.key === one.key && fault()?.problem}>
+                  {(trouble) => (
+                    <p class="warm" role="alert">
+                      {sentence(trouble())}
+                    </p>
+                  )}
+                </Show>
                 <Show when={one.key in changes()}>
-                  <p>{say('page.rules.changed', { shipped: text(one, one.value) })}</p>
+                  <p>{say('page.rules.changed', { shipped: written(one.value) })}</p>
                 </Show>
                 <p class="quiet">{RULES.rules.get(one.rule)?.basis}</p>
               </td>
@@ -115,7 +118,6 @@ export function RuleValues() {
     <section>
       <h2>{say('page.rules')}</h2>
       <p class="intro">{say('page.rules.intro')}</p>
-      <Problems problems={problems()} />
       <Show when={Object.keys(changes()).length > 0}>
         <div class="acts">
           <button
@@ -140,5 +142,7 @@ export function RuleValues() {
   )
 }
 
-/** Places that a value of a rule is shown with. */
-const DECIMALS = 3
+/** A value of a rule, to at most three places. */
+function written(value: number): string {
+  return numberText(value, { maximumFractionDigits: 3 })
+}

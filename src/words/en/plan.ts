@@ -170,9 +170,6 @@ export const planWords = {
   'problem.plan_too_shallow':
     '{path}: no water can be let out without leaving too little in the shallow end of a liner.',
   'problem.plan_product_barred': '{path}: a case that holds keeps these products out: {products}.',
-  'problem.rule_not_known': '{path}: the rules have no such value.',
-  'problem.rule_outside':
-    '{path}: {found} is not between {least} and {most}; past these the rule would not keep anybody safe.',
   'problem.plan_kept_out': '{path}: a rule keeps this step out: {rule}.',
   'problem.plan_index_first':
     '{path}: the index would go over {lsi}; lower pH or alkalinity first. {reached} of the wanted {wanted} can be reached.',

@@ -1,4 +1,4 @@
-/** `rule_value.<rule>.<value>`: the values of the plan's rules that a reader may change in a copy. */
+/** `rule_value.<rule>.<value>`: the values of the plan's rules that a reader may change in a copy, and why one is refused. */
 export const ruleValues = {
   'rule_value.order.chlorine_over': 'pH first where chlorine goes over',
   'rule_value.order.ph_over': 'pH first where it is over',
@@ -49,4 +49,8 @@ export const ruleValues = {
   'rule_value.low_volume.share': 'Share of what stays that goes in first',
   'rule_value.combined_chlorine.least': 'Combined chlorine that is treated, over',
   'rule_value.second_salt_reading.apart': 'Salt readings apart that call for another',
+
+  'problem.rule_not_known': '{path}: the rules have no such value.',
+  'problem.rule_outside':
+    '{path}: {found} is not between {least} and {most}; past these the rule would not keep anybody safe.',
 } as const
