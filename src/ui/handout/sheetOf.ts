@@ -10,6 +10,9 @@ import type { Sheet, SheetDay, SheetStep } from './sheet'
 import { OUT_OF_WATER, stepsOf, WEEK } from './stepsOf'
 import { swimAgainAfter } from './swimAgain'
 
+/** Two or three of what must not be done are read; ten are not. */
+const MOST_NEVER = 3
+
 /** More sentences than this of what was found nobody takes home. */
 const MOST_FOUND = 4
 
@@ -31,10 +34,15 @@ export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
       : '',
     days: daysOf(stepsOf(plan, reader, start), plan, start),
     later: laterOf(plan, reader, start),
-    never: neverDo(plan).map((key) => say(key)),
+    never: [...forbidden(plan, reader), ...neverDo(plan).map((key) => say(key))].slice(0, MOST_NEVER),
     retest: retestOf(plan, reader, start),
     left: leftOut(plan, reader),
   }
+}
+
+/** What the cases that hold say is not to be done: it comes first. */
+function forbidden(plan: Plan, reader: Reader): readonly string[] {
+  return plan.cases.flatMap(({ forbids }) => forbids.map((one) => planSentence(reader, one)))
 }
 
 function swimWords(plan: Plan): string {

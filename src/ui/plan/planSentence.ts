@@ -157,7 +157,7 @@ export function amountWords(value: number, unit: Amount['unit'], profile: Profil
     const large = Math.floor(value / size + HAIR)
     const rest = Math.max(0, value - large * size)
     if (rest < small[1] * 0.005) return inUnit(large, code)
-    return say('plan.amount.two', { large: inUnit(large, code), small: inUnit(rest / small[1], small[0]) })
+    return say('page.amount.two', { large: inUnit(large, code), small: inUnit(rest / small[1], small[0]) })
   }
   return inUnit(value / size, code, profile === 'us' ? 5 : unit === 'm³' ? 4 : 3)
 }

@@ -13,6 +13,7 @@ export const page = {
   'page.no': 'no',
 
   'page.title.worksheets': 'Worksheets',
+  'page.amount.two': '{large} {small}',
   'page.title.ranges': 'Ranges and rules',
   'page.title.study': 'What if',
   'page.title.desk': 'Desk',

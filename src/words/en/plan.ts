@@ -22,7 +22,6 @@ export const planWords = {
   'plan.step.cell_on': 'Switch the cell on.',
   'plan.step.cell_on_hours': 'Switch the cell on for {hours} hours a day.',
 
-  'plan.amount.two': '{large} {small}',
   'plan.case.text': '{text}',
   'plan.case.asks': 'Not known yet: {readings}. Until then this stands.',
 
