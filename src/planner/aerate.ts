@@ -10,6 +10,7 @@ const NEAR = 0.05
  */
 export function aerate(draft: Draft, ph: number): boolean {
   const hours = rule(draft, 'alkalinity_down', 'wait_hours')
+  if (hours !== undefined) draft.beforeAir?.()
   const now = numberOf(draft, 'ph')
   if (hours === undefined || now === undefined) return false
   const against = numberOf(draft, 'ph_against_air')

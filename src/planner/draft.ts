@@ -58,6 +58,8 @@ export interface Draft {
   finalSalt: number | undefined
   /** when bicarbonate or soda ash last went in */
   carbonateAt: number | undefined
+  /** what has to go in before the water is left to the air for days: today's chlorine, where pH came first */
+  beforeAir: (() => void) | undefined
   /** no chlorine goes in: a gate or the rule of another sanitizer says so */
   noChlorine: boolean
   complete: boolean

@@ -75,8 +75,7 @@ function ownSteps(draft: Draft): void {
   const salt = draft.finalSalt
   if (balanceFirst(draft) || draft.phFirst) {
     addBorate(draft)
-    balance(draft)
-    chlorinate(draft)
+    chlorinateWithin(draft, () => balance(draft))
   } else {
     chlorinate(draft)
     addBorate(draft)
@@ -101,6 +100,19 @@ function swimWith(draft: Draft, cases: readonly CaseStanding[]): Swim {
   if (closed.length === 0) return { now, reasons }
   const why = closed.map(({ source }) => say('plan.swim.case', { rule: `case.${source.definition.id}` }))
   return { now: 'no', reasons: [...why, ...reasons] }
+}
+
+/** Chlorine after the pH; where alkalinity takes days of air, after the first acid, for today's chlorine does not wait for days. */
+function chlorinateWithin(draft: Draft, work: () => void): void {
+  let done = false
+  const once = () => {
+    draft.beforeAir = undefined
+    if (!done) chlorinate(draft)
+    done = true
+  }
+  draft.beforeAir = once
+  work()
+  once()
 }
 
 function chlorinate(draft: Draft): void {
@@ -169,6 +181,7 @@ function start(bench: Bench, request: PlanRequest): Draft {
     metals: false,
     cellReasons: [],
     carbonateAt: undefined,
+    beforeAir: undefined,
     noChlorine: false,
     complete: true,
   }

@@ -136,3 +136,17 @@ describe('products on hand', () => {
     expect(made.cost).toBeUndefined()
   })
 })
+
+describe('chlorine under the least where alkalinity has to come down first', () => {
+  test('goes in on the first day, after the first acid and an hour apart, not after days of air', () => {
+    const { steps } = plan({ ...POOL, free_chlorine: 1.5, total_chlorine: 1.6, ph: 7.9, total_alkalinity: 130 })
+    const first = (product: string) => steps.find((step) => step.product === product)
+    const chlorine = first('sodium_hypochlorite')
+    const acid = first('hydrochloric_acid')
+    expect(chlorine?.at).toBeLessThan(24)
+    expect((chlorine?.at ?? 0) - (acid?.at ?? 0)).toBeGreaterThanOrEqual(1)
+    expect(steps.findIndex(({ says }) => says.key === 'plan.step.aerate')).toBeGreaterThan(
+      steps.findIndex(({ product }) => product === 'sodium_hypochlorite'),
+    )
+  })
+})

@@ -3,6 +3,7 @@ import type { Cell } from '../../notebook/notebook'
 import { reopen } from '../../units/reopen'
 import { isProblem, type Problem } from '../../words/problem'
 import { useBook } from '../shell/book'
+import { cellName } from '../shell/selection'
 import { moveOn } from './chain'
 import { readFor } from './commitReading'
 import { useDeskPlace } from './placeContext'
@@ -82,8 +83,13 @@ export function createEntry(options: EntryOptions): EntryState {
       },
       onKeyDown(event) {
         const { key, currentTarget: input } = event
-        if (event.isComposing || event.ctrlKey || event.metaKey || event.altKey) return
-        if (key === 'Enter') {
+        if (event.isComposing || event.altKey) return
+        if (event.ctrlKey || event.metaKey) {
+          // while nothing is being typed, what is taken back is the last reading
+          if (typed() !== null || !/^[zy]$/i.test(key)) return
+          if (key.toLowerCase() === 'z' && !event.shiftKey) book.undo()
+          else book.redo()
+        } else if (key === 'Enter') {
           if (take()) moveOn(input, event.shiftKey ? -1 : 1)
           else input.select()
         } else if (key === 'ArrowDown' || key === 'ArrowUp') moveOn(input, key === 'ArrowUp' ? -1 : 1)
@@ -94,6 +100,9 @@ export function createEntry(options: EntryOptions): EntryState {
       },
       onFocus() {
         if (typed() === null) place.at(options.field)
+        // the grid opens on the same cell
+        const row = book.rows().find(({ quantity }) => quantity.name === options.quantity)
+        if (row) book.selection.select(cellName(row.key, book.baseline()))
       },
       onBlur() {
         // what was only left here, and not typed now, waits to be seen

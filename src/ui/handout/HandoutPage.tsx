@@ -1,5 +1,5 @@
 import './handout.css'
-import { createEffect, createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
+import { createEffect, createMemo, createSignal, For, Match, onCleanup, Show, Switch } from 'solid-js'
 import type { Plan } from '../../planner/step'
 import { keepPreference, preference } from '../../storage/preference'
 import { cases } from '../../words/en/cases'
@@ -14,8 +14,10 @@ import { addWords, say } from '../../words/say'
 import { localTime } from '../desk/when'
 import { createPlan } from '../plan/createPlan'
 import type { Reader } from '../plan/planSentence'
+import { createKept } from '../record/createKept'
+import { KeepPlan } from '../record/KeepPlan'
 import { useBook } from '../shell/book'
-import { placeLink } from '../shell/place'
+import { placeLink, usePlace } from '../shell/place'
 import { FirstSheet } from './FirstSheet'
 import { SecondSheet } from './SecondSheet'
 import { sheetOf } from './sheetOf'
@@ -25,7 +27,7 @@ addWords({ ...cases, ...casesPool, ...casesWater, ...pagePlan, ...planWords, ...
 /** The customer's sheet: one page to take home, a second with the numbers, printed by the browser. */
 export function HandoutPage() {
   const book = useBook()
-  const [chosen, setChosen] = createSignal<string | null>(null)
+  const [chosen, setChosen] = createSignal<string | null>(usePlace()().part ?? null)
   const [start, setStart] = createSignal(nextHalfHour(new Date()))
   const [store, setStore] = createSignal(preference('handout.store') ?? '')
   const [note, setNote] = createSignal(preference('handout.note') ?? '')
@@ -51,11 +53,24 @@ export function HandoutPage() {
     const now = plan()
     return now && sheetOf(now, reader(), start())
   })
+  const record = createKept(plan, scenario, column, reader)
   let printing: HTMLButtonElement | undefined
   createEffect(() => {
     // Enter prints, as soon as there is something to print
     if (sheet() && document.activeElement === document.body) printing?.focus()
   })
+
+  /** What is printed is given: it goes into the pool's record as it stands, once. */
+  function give(): void {
+    if (plan() && record.kept() === null && book.writable()) record.keep()
+  }
+  function giveAndPrint(): void {
+    give()
+    print()
+  }
+  // the browser's own way of printing gives it too
+  addEventListener('beforeprint', give)
+  onCleanup(() => removeEventListener('beforeprint', give))
 
   function keep(name: 'store' | 'note', text: string): void {
     keepPreference(`handout.${name}`, text)
@@ -69,7 +84,7 @@ export function HandoutPage() {
         <h1>{say('page.title.handout')}</h1>
         <p class="intro">{say('page.handout.intro')}</p>
         <div class="acts">
-          <button ref={printing} type="button" class="act main" disabled={!sheet()} onClick={() => print()}>
+          <button ref={printing} type="button" class="act main" disabled={!sheet()} onClick={giveAndPrint}>
             {say('page.handout.print')}
           </button>
           <a class="act" href={placeLink({ page: 'desk' })}>
@@ -79,6 +94,9 @@ export function HandoutPage() {
             {say('page.handout.to_plan')}
           </a>
         </div>
+        <Show when={plan()}>
+          <KeepPlan record={record} />
+        </Show>
         <form onSubmit={(event) => event.preventDefault()}>
           <label>
             {say('page.handout.start')}

@@ -72,7 +72,7 @@ export function PlanPage() {
         <a class="act" href={placeLink({ page: 'worksheets', part: 'plan' })}>
           {say('page.plan.beforehand')}
         </a>
-        <a class="act" href={placeLink({ page: 'handout' })}>
+        <a class="act" href={placeLink({ page: 'handout', part: scenario() })}>
           {say('page.plan.handout')}
         </a>
         <button type="button" class="act" onClick={() => print()}>

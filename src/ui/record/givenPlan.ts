@@ -27,7 +27,7 @@ export function givenPlan(plan: Plan, column: Column, reader: Reader): GivenPlan
       ...plan.verdicts.map(({ quantity, verdict, reason }) => ({
         quantity,
         verdict,
-        says: words({ key: reason.key, facts: { quantity, reading: quantity, ...reason.facts } }),
+        says: words({ key: reason.key, facts: { quantity, ...reason.facts, reading: quantity } }),
       })),
       ...plan.cases.flatMap(({ forbids }) =>
         forbids.map((one) => ({ quantity: 'plan', verdict: 'forbids', says: words(one) })),

@@ -1,5 +1,6 @@
 import { focusCell } from '../grid/focusCell'
 import { openOver } from '../grid/opened'
+import { afterDrawing } from './afterDrawing'
 import type { Book } from './book'
 import { goTo, type Place } from './place'
 
@@ -22,7 +23,7 @@ export function onPageKey(book: Book, event: KeyboardEvent): void {
     event.preventDefault()
   } else if (event.key === 'F8' || event.key === 'F9') {
     event.preventDefault()
-    turnTo(event.key === 'F8' ? 'desk' : 'handout')
+    turnTo(book, event.key === 'F8' ? 'desk' : 'handout')
   } else if (event.key === 'F6') {
     event.preventDefault()
     nextRegion(book, event.shiftKey ? -1 : 1)
@@ -30,10 +31,14 @@ export function onPageKey(book: Book, event: KeyboardEvent): void {
 }
 
 /** To a page; from there back to the worksheets, or from the customer's sheet to the desk. */
-function turnTo(page: Place['page']): void {
+function turnTo(book: Book, page: Place['page']): void {
   const isHere = location.hash.startsWith(`#${page}`)
   if (!isHere) goTo({ page })
-  else goTo({ page: page === 'desk' ? 'worksheets' : 'desk' })
+  else if (page === 'handout') goTo({ page: 'desk' })
+  else {
+    addEventListener('hashchange', () => afterDrawing(() => focusCell(book)), { once: true })
+    goTo({ page: 'worksheets' })
+  }
 }
 
 function nextRegion(book: Book, by: 1 | -1): void {
