@@ -42,12 +42,16 @@ export function foretold(
     .filter(({ sample }) => sample !== null)
     .sort((a, b) => instant(a.date) - instant(b.date))
   const tests = measuredOf(notebook)
+  let from = 0
   return plans.flatMap((plan, i): readonly Outcome[] => {
+    while (from < tests.length && isAfter(plan.date, tests[from]?.date ?? '') === true) from++
     const next = plans[i + 1]
-    const measured = tests.find(
-      ({ id, date }) =>
-        id !== plan.sample && isAfter(date, plan.date) === true && (!next || isAfter(date, next.date) !== true),
-    )
+    const measured = tests
+      .slice(from, from + NEAR)
+      .find(
+        ({ id, date }) =>
+          id !== plan.sample && isAfter(date, plan.date) === true && (!next || isAfter(date, next.date) !== true),
+      )
     if (measured === undefined) return []
     const done = doneOf(plan, notebook)
     if (done === null) return []
@@ -56,6 +60,9 @@ export function foretold(
     return comparisons.length === 0 ? [] : [{ plan, measured, done, comparisons }]
   })
 }
+
+/** Tests looked at after a plan: those of its own day come before the one that counts. */
+const NEAR = 50
 
 const isWork = ({ kind }: GivenStep) => kind === 'dose' || kind === 'dilute'
 

@@ -14,7 +14,7 @@ export function dayOf(date: string): string {
  */
 export function isAfter(later: string, earlier: string): boolean | null {
   if (later === '' || earlier === '') return null
-  if (dayOf(later) !== dayOf(earlier) || (later.includes('T') && earlier.includes('T')))
-    return instant(later) > instant(earlier)
-  return null
+  const [day, other] = [dayOf(later), dayOf(earlier)]
+  if (day !== other) return day > other
+  return later.includes('T') && earlier.includes('T') ? instant(later) > instant(earlier) : null
 }

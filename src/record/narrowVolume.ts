@@ -21,13 +21,13 @@ const WORTH = 0.02
  * @param known what the worksheet holds now; null where it has no volume yet
  */
 export function narrowVolume(known: Interval | null, evidence: readonly VolumeEvidence[]): NarrowedVolume {
-  const [first, ...rest] = evidence
+  const [first] = evidence
   if (first === undefined) return { kind: 'none' }
-  for (const [i, one] of evidence.entries())
-    for (const other of evidence.slice(i + 1))
-      if (intersection(one, other) === null) return { kind: 'contradiction', between: [one, other] }
-  // intervals that meet two by two all meet in one place (Helly's theorem on a line)
-  const all = rest.reduce<Interval>((now, next) => intersection(now, next) ?? now, first)
+  // intervals that meet two by two all meet in one place, and the highest low and the lowest high tell (Helly's theorem on a line)
+  const lowest = evidence.reduce((least, one) => (one.high < least.high ? one : least), first)
+  const highest = evidence.reduce((most, one) => (one.low > most.low ? one : most), first)
+  if (intersection(lowest, highest) === null) return { kind: 'contradiction', between: [highest, lowest] }
+  const all: Interval = { low: highest.low, high: lowest.high }
   const by = evidence.filter(({ low, high }) => low === all.low || high === all.high)
   const both = known === null ? all : intersection(known, all)
   if (both === null) return { kind: 'against_known', all, by }

@@ -5,7 +5,7 @@ import { volumeFromRise } from '../chemistry/volumeFromRise'
 import type { Notebook } from '../notebook/notebook'
 import type { Addition } from '../notebook/record'
 import type { ErrorOf } from './errorOf'
-import { instant, isAfter } from './instant'
+import { dayOf, instant, isAfter } from './instant'
 import type { Interval } from './interval'
 import { type Measured, measuredOf } from './measured'
 
@@ -41,12 +41,12 @@ export function volumeEvidence(
   notebook: Pick<Notebook, 'samples' | 'additions'>,
   errorOf: ErrorOf,
 ): readonly VolumeEvidence[] {
-  const additions = Object.values(notebook.additions).filter(({ date }) => date !== '')
+  const byDay = daysOf(Object.values(notebook.additions))
   return RISES_BY_MASS.flatMap((quantity) => {
     const tests = measuredOf(notebook).filter(({ figures }) => figures.has(quantity))
     return tests.flatMap((after, i) => {
       const before = tests[i - 1]
-      return before === undefined ? [] : evidence(quantity, before, after, additions, errorOf)
+      return before === undefined ? [] : evidence(quantity, before, after, byDay, errorOf)
     })
   })
 }
@@ -55,13 +55,14 @@ function evidence(
   quantity: RisesByMass,
   before: Measured,
   after: Measured,
-  all: readonly Addition[],
+  byDay: ReadonlyMap<string, readonly Addition[]>,
   errorOf: ErrorOf,
 ): readonly VolumeEvidence[] {
   const days = (instant(after.date) - instant(before.date)) / 86_400_000
   if (!(days > 0 && days <= LONGEST_DAYS)) return []
+  const near = daysFrom(before.date, Math.ceil(days) + 1).flatMap((day) => byDay.get(day) ?? [])
   // what was added on the day of the first test was added because of it
-  const since = all.filter(({ date }) => isAfter(date, before.date) !== false)
+  const since = near.filter(({ date }) => isAfter(date, before.date) !== false)
   if (since.some(({ date }) => isAfter(after.date, date) === null)) return []
   const between = since.filter(({ date }) => isAfter(after.date, date) === true)
   let least = 0
@@ -99,4 +100,21 @@ function massOf(quantity: RisesByMass, addition: Addition): readonly [number, nu
 function bringsNone(quantity: RisesByMass, id: ProductId): boolean {
   const one = massAsRead(quantity, id, 1, 'kg', 10, 'mass_percent')
   return !isFailure(one) && one[1] === 0
+}
+
+function daysOf(additions: readonly Addition[]): ReadonlyMap<string, readonly Addition[]> {
+  const days = new Map<string, Addition[]>()
+  for (const addition of additions) {
+    const day = dayOf(addition.date)
+    const others = days.get(day)
+    if (others) others.push(addition)
+    else days.set(day, [addition])
+  }
+  return days
+}
+
+/** So many days from the day of a date, as dates are written. */
+function daysFrom(date: string, count: number): readonly string[] {
+  const start = Date.parse(`${dayOf(date)}T00:00Z`)
+  return Array.from({ length: count }, (_, i) => new Date(start + i * 86_400_000).toISOString().slice(0, 10))
 }

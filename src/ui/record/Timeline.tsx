@@ -1,4 +1,4 @@
-import { createMemo, For, Match, Show, Switch } from 'solid-js'
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
 import type { SimpleEdit } from '../../notebook/edit'
 import type { Lesson } from '../../notebook/record'
 import type { Outcome } from '../../record/foretold'
@@ -11,25 +11,36 @@ import { GivenPlanView } from './GivenPlanView'
 import { lessonWords } from './lessonWords'
 import { sampleLine } from './sampleLine'
 
+/** So many are shown at first, and with each press more. */
+const AT_ONCE = 40
+
 /** Everything in the record, the last first. */
 export function Timeline(props: { view: RecordView; outcomes: readonly Outcome[] }) {
   const events = createMemo(() => timeline(props.view.book.notebook()))
+  const [most, setMost] = createSignal(AT_ONCE)
   return (
-    <ol class="record-lines">
-      <For each={events()}>
-        {(event) => (
-          <li>
-            <p class="when">
-              <span class="kind">{say(`record.kind.${event.kind}`)}</span> {dateWords(event.date)}
-            </p>
-            <div class="what">
-              <Entry view={props.view} event={event} outcomes={props.outcomes} />
-            </div>
-            <Remove view={props.view} event={event} />
-          </li>
-        )}
-      </For>
-    </ol>
+    <>
+      <ol class="record-lines">
+        <For each={events().slice(0, most())}>
+          {(event) => (
+            <li>
+              <p class="when">
+                <span class="kind">{say(`record.kind.${event.kind}`)}</span> {dateWords(event.date)}
+              </p>
+              <div class="what">
+                <Entry view={props.view} event={event} outcomes={props.outcomes} />
+              </div>
+              <Remove view={props.view} event={event} />
+            </li>
+          )}
+        </For>
+      </ol>
+      <Show when={events().length > most()}>
+        <button type="button" class="act more" onClick={() => setMost(most() + AT_ONCE)}>
+          {say('record.earlier', { count: Math.min(AT_ONCE, events().length - most()) })}
+        </button>
+      </Show>
+    </>
   )
 }
 

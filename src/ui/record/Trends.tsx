@@ -12,6 +12,8 @@ import { type TrendFrame, type TrendPoint, trendScale } from './trendScale'
 
 /** in pixels, as the style sheet has it */
 const HEIGHT = 104
+/** More would run into each other. */
+const MOST_DOTS = 120
 
 /** How each reading went from test to test, its wanted band behind it, what a plan foretold beside it. */
 export function Trends(props: { view: RecordView; outcomes: readonly Outcome[] }) {
@@ -104,6 +106,9 @@ function Panel(props: PanelProps) {
     const ends = [band()?.low, band()?.high].filter((end) => end !== undefined)
     return [...new Set(ends.length > 0 ? ends : [Math.min(...values), Math.max(...values)])]
   }
+  /** of a long line only the test that is read out has its dot */
+  const dots = () =>
+    props.points.length <= MOST_DOTS ? props.points : props.points.filter((point) => point === here())
   const words = (value: number) => view.words(props.quantity, value)
   const name = () => view.label(props.quantity)
   const here = () => props.points.find(({ test }) => test === props.at) ?? null
@@ -207,7 +212,7 @@ function Panel(props: PanelProps) {
           )}
         </For>
         <path d={path()} />
-        <For each={props.points}>
+        <For each={dots()}>
           {(point) => (
             <circle
               class="point"

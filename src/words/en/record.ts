@@ -159,4 +159,6 @@ export const recordWords = {
   'record.trends.foretold': 'foretold {value}',
   'record.trends.table': 'The same in a table',
   'record.trends.test': 'Test',
+  'record.trends.last': 'The last {count} of {all} tests; the CSV of the record has all.',
+  'record.earlier': 'Show {count} earlier',
 } as const
