@@ -19,16 +19,17 @@ export function keepPreference(name: string, value: string): void {
 }
 
 /**
- * Takes out every small thing that this browser keeps about a notebook: what has its id in its name or value, and drafts in which
- * one of the names stands.
+ * Takes out every small thing that this browser keeps about a notebook: what has its id in its name or value, drafts and notes in
+ * which one of the names stands, and what was typed to look for a pool.
  */
 export function forgetPreferences(notebook: string, names: readonly string[]): void {
   try {
     for (const key of Object.keys(localStorage)) {
       if (!key.startsWith('basinbook.')) continue
       const value = localStorage.getItem(key) ?? ''
-      const isDraft = key.includes('draft') && names.some((name) => name !== '' && value.includes(name))
-      if (isDraft || key.includes(notebook) || value.includes(notebook)) localStorage.removeItem(key)
+      const written = key.includes('draft') || key.includes('note')
+      const speaksOfIt = names.some((name) => name !== '' && value.includes(name)) || value.includes('"notebook":""')
+      if ((written && speaksOfIt) || key.includes(notebook) || value.includes(notebook)) localStorage.removeItem(key)
     }
   } catch {
     // Where the browser keeps nothing there is nothing to take out.

@@ -1,3 +1,5 @@
+import { resolve } from 'node:path'
+import axe from 'axe-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { enter, eventually, ready } from './grid'
@@ -13,6 +15,18 @@ const NAME = 'Quillfeather Basin'
 const PLACE = 'Vantongeren, Gull Lane'
 const NOTE = 'Ask for Ottoline at the gate'
 const SECRETS = ['Quillfeather', 'Vantongeren', 'Ottoline']
+
+const SHOTS = resolve('test/browser/shots')
+
+/** What a checker of accessibility finds in a part of the page. */
+async function faults(page: Page, part: string): Promise<string[]> {
+  await page.evaluate(axe.source)
+  return page.evaluate(async (selector) => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axe }
+    const { violations } = await checker.run(document.querySelector(selector) ?? document)
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
+  }, part)
+}
 
 /** All that the browser keeps for the page: every object store with its files, and the small things. */
 function everything(page: Page): Promise<string> {
@@ -94,6 +108,8 @@ describe('deleting a notebook for good', () => {
     await eventually(() => dialog.locator('.files').textContent()).toMatch(
       /Quillfeather Basin\.basinbook\.json, saved .*SHA-256 [0-9a-f]{12}…/,
     )
+    await page.screenshot({ path: resolve(SHOTS, 'forget.png') })
+    expect(await faults(page, 'dialog')).toEqual([])
     await dialog.getByRole('button', { name: 'Delete' }).click()
     await page.locator('.rail h1', { hasText: 'Little Heron' }).waitFor()
 
@@ -147,6 +163,8 @@ describe('many notebooks', () => {
     await page.locator('.lines-box .name').first().waitFor()
     expect(await page.locator('.lines-box .name').count()).toBeLessThan(60)
     expect(await page.locator('.lines-box li').first().getAttribute('aria-setsize')).toBe('2002')
+    await page.screenshot({ path: resolve(SHOTS, 'notebooks-many.png') })
+    expect(await faults(page, '.text-page')).toEqual([])
     const find = page.getByLabel('Find by name, place or note')
     await find.focus()
     await page.keyboard.type('pool 1998')

@@ -46,6 +46,8 @@ function ManyLines(props: { entries: readonly Entry[]; acts: ListActs }) {
     },
     getScrollElement: () => box,
     estimateSize: () => LINE,
+    // what was measured of an entry counts wherever it stands in the next find
+    getItemKey: (at) => props.entries[at]?.id ?? at,
     overscan: 4,
   })
   createEffect(
@@ -53,7 +55,6 @@ function ManyLines(props: { entries: readonly Entry[]; acts: ListActs }) {
       () => props.entries,
       () => {
         box.scrollTop = 0
-        virtual.measure()
       },
       { defer: true },
     ),

@@ -34,11 +34,12 @@ export function NotebooksPage() {
     const now = kept()
     return now === undefined || isProblem(now) ? [] : now
   }
-  const finder = createMemo(() => createFinder(list()))
+  const searching = createMemo(() => wanted().trim() !== '')
+  const finder = createMemo(() => (searching() ? createFinder(list()) : null))
   const found = createMemo(() => {
     const all = list()
-    if (wanted().trim() === '') return all
-    return Array.from(finder().find(wanted())).flatMap((at) => all[at] ?? [])
+    const now = finder()
+    return now === null ? all : Array.from(now.find(wanted())).flatMap((at) => all[at] ?? [])
   })
   const isOpen = (id: string) => book.notebook().id === id
 

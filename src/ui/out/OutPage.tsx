@@ -4,6 +4,7 @@ import { out } from '../../words/en/out'
 import { addWords, say } from '../../words/say'
 import { worksheetLabel } from '../grid/worksheetLabel'
 import { downloadBlob } from '../notebooks/downloadText'
+import { noteExport } from '../notebooks/exported'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { goTo, usePlace } from '../shell/place'
@@ -39,7 +40,9 @@ export function OutPage() {
     const [only] = definitions()
     const part = definitions().length === 1 && only ? worksheetLabel(only) : ''
     const name = fileName(book.notebook().name, part, ending)
-    downloadBlob(name, new Blob([content], { type }))
+    const file = new Blob([content], { type })
+    downloadBlob(name, file)
+    void noteExport(book.notebook().id, name, file)
     announce(say('out.saved', { name }))
   }
 
