@@ -93,7 +93,7 @@ describe('the clipboard', () => {
     await press('Control+v')
     await report(page).waitFor()
     expect(await report(page).textContent()).toMatch(
-      /5 cells taken\..*One cell was refused.*Total alkalinity, A third drained: “abc” is not a number/,
+      /5 cells taken\..*One cell was refused.*In “A third drained”: Total alkalinity: “abc” is not a number/,
     )
     expect(await shown(page, 'sample/ph', 1)).toBe('7.4')
     expect(await shown(page, 'sample/ph', 2)).toBe('7.5')

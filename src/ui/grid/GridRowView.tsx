@@ -18,6 +18,8 @@ export function GridRowView(props: { row: GridRow; index: number }) {
   const quantity = () => props.row.quantity
   const unit = () => book.unit(quantity().name)
   const drawn = useDrawn()
+  // Far from what is in sight, a row of many scenarios is its name alone.
+  const isDrawn = createMemo(() => drawn.slotsOf(props.row.key).length > 0)
   let element!: HTMLDivElement
   onMount(() => drawn.watch(element, props.row.key))
   return (
@@ -38,10 +40,12 @@ export function GridRowView(props: { row: GridRow; index: number }) {
         </span>
       </div>
       <div role="gridcell" class="unit" aria-colindex={2}>
-        <UnitText unit={unit()} />
+        <Show when={isDrawn()}>
+          <UnitText unit={unit()} />
+        </Show>
       </div>
       <div role="gridcell" class="range" aria-colindex={3}>
-        <Show when={quantity().row.range}>{(span) => <BaselineBar row={props.row} span={span()} />}</Show>
+        <Show when={isDrawn() && quantity().row.range}>{(span) => <BaselineBar row={props.row} span={span()} />}</Show>
       </div>
       <Slots row={props.row.key}>{(scenario) => <ScenarioCell row={props.row} scenario={scenario} />}</Slots>
     </div>

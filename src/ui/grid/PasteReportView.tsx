@@ -22,9 +22,7 @@ export function PasteReportView(props: { report: PasteReport }) {
         <For each={lines()}>{(line) => <p>{line}</p>}</For>
         <ul>
           <For each={props.report.refused.slice(0, MOST)}>
-            {({ quantity, scenario, why }) => (
-              <li>{say('page.paste.one_refused', { quantity, scenario, why: sentence(why) })}</li>
-            )}
+            {({ scenario, why }) => <li>{say('page.paste.one_refused', { scenario, why: sentence(why) })}</li>}
           </For>
           <Show when={props.report.refused.length > MOST}>
             <li>{say('page.paste.more_refused', { count: props.report.refused.length - MOST })}</li>

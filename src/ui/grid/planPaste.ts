@@ -59,8 +59,10 @@ export function planPaste(
           ? problem('pasted_twice')
           : cell && checkCell(target.notebook, target.catalog, quantity.name, cell, target.check)
       if (fault) {
-        const name = own(target.notebook.scenarios, scenario)?.name ?? ''
-        refused.push({ quantity: labelOf(quantity.name, quantity.row), scenario: name, why: { ...fault, path: [] } })
+        const label = labelOf(quantity.name, quantity.row)
+        // Many a problem of an entry names its quantity itself.
+        const why = { ...fault, path: 'label' in fault.facts ? [] : [label] }
+        refused.push({ quantity: label, scenario: own(target.notebook.scenarios, scenario)?.name ?? '', why })
         return
       }
       taken++

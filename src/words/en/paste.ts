@@ -7,7 +7,7 @@ export const pasteWords = {
     '{count|One cell is worked out by the notebook and was left as it was|# cells are worked out by the notebook and were left as they were}.',
   'page.paste.beyond': '{count|One cell|# cells} beyond the last row or scenario found no place.',
   'page.paste.refused': '{count|One cell was|# cells were} refused:',
-  'page.paste.one_refused': '{quantity}, {scenario}: {why}',
+  'page.paste.one_refused': 'In “{scenario}”: {why}',
   'page.paste.more_refused': '{count|and one more|and # more}',
   'page.paste.no_words': 'There is no text on the clipboard.',
   'page.paste.blocked': 'The browser does not let the page read the clipboard here. Press Ctrl V instead.',
