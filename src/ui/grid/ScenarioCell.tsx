@@ -51,7 +51,10 @@ export function ScenarioCell(props: { row: GridRow; scenario: string }) {
   const said = () => {
     const { kind, said, state } = view()
     const unit = kind === 'number' ? unitWords(book.unit(quantity().name)) : ''
-    return [unit, said, state].filter((part) => part !== '').join(', ')
+    return [unit, said, state]
+      .filter((part) => part !== '')
+      .map((part) => `, ${part}`)
+      .join('')
   }
 
   return (
@@ -119,7 +122,7 @@ function Mark(props: { notices: number }) {
       <span class="mark" aria-hidden="true">
         *
       </span>
-      <span class="unseen">{say('page.has_notices', { count: props.notices })}</span>
+      <span class="unseen">, {say('page.has_notices', { count: props.notices })}</span>
     </Show>
   )
 }
