@@ -96,12 +96,12 @@ function modelFill(model: Model, rect: Rect): Model {
   })
 }
 
-/** How the model reads a text: null when it is refused. */
+/** How the model reads a text: null when it is refused, as a formula is whose unit is another than its row's. */
 function modelRead(row: number, text: string): string | null {
   const quantity = QUANTITIES[row]
   if (text === '') return ''
   if (text === '-') return 'n'
-  if (text.startsWith('=')) return text === '=baseline.ph' ? 'fbaseline.ph' : null
+  if (text.startsWith('=')) return text === '=baseline.ph' && quantity === 'ph' ? 'fbaseline.ph' : null
   if (quantity === 'shell') return ['vinyl', 'plaster'].includes(text) ? `c${text}` : null
   const [least, most] = ACCEPT[quantity as keyof typeof ACCEPT]
   const number = Number(text)
@@ -110,7 +110,7 @@ function modelRead(row: number, text: string): string | null {
 
 /** What of one row's cell can stand in another's; null when it cannot. */
 function modelMove(from: number, to: number, content: string): string | null {
-  if (from === to || content === '' || content === 'n' || content.startsWith('f')) return content
+  if (from === to || content === '' || content === 'n') return content
   return null
 }
 
