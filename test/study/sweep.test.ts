@@ -43,6 +43,16 @@ describe('a sweep', () => {
     expect(line?.now).toBe(null)
   })
 
+  test('two gaps for the same reason are two', async () => {
+    const catalog = sheetOf(['x'], { y: '1 / (x * (x - 2))' })
+    const order = { columns: [new Map()], input: 'x', values: [-1, 0, 1, 2, 3], outputs: ['y'] }
+    const [line] = await sweep(evaluateWith(catalog), order)
+    expect(line?.gaps.map(({ from, to }) => [from, to])).toEqual([
+      [1, 1],
+      [3, 3],
+    ])
+  })
+
   test('joins neighbouring points without an answer, and keeps reasons apart', async () => {
     const [line] = await sweep(evaluateWith(), {
       columns: [new Map([...WATER].filter(([name]) => name !== 'calcium_hardness'))],
