@@ -37,6 +37,7 @@ const KEYS = {
     ['Ctrl Z', 'undo'],
     ['Ctrl Y, Ctrl Shift Z', 'redo'],
     ['Escape', 'close'],
+    ['← →, Home, End', 'chart'],
   ],
 } as const
 

@@ -1,9 +1,11 @@
 import { createUniqueId } from 'solid-js'
 import { parseEntry } from '../../units/parseEntry'
+import { locale } from '../../words/locale'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
 import { axisOf } from './axis'
+import { figureIn } from './figureIn'
 
 /** A field for one value of a quantity in the reader's unit; another unit may be written behind the figure. */
 export function FigureField(props: {
@@ -16,7 +18,7 @@ export function FigureField(props: {
   const book = useBook()
   const id = createUniqueId()
   const axis = () => axisOf(book, props.quantity)
-  const shown = () => (props.value === null ? '' : String(Number(axis().shown(props.value).toPrecision(6))))
+  const shown = () => (props.value === null ? '' : figureIn(axis().shown(props.value), 6))
 
   function read(text: string): number | null | Problem {
     const { canonical, unit, label } = axis()
@@ -26,7 +28,7 @@ export function FigureField(props: {
       quantity: props.quantity,
     })
     if (entry === null) return null
-    if (entry === 'not_taken') return problem('unreadable_number', [label], { found: '-', decimal: '.' })
+    if (entry === 'not_taken') return problem('unreadable_number', [label], { found: '-', decimal: locale().decimal })
     return isProblem(entry) ? { ...entry, path: [label] } : entry.canonical
   }
 

@@ -1,6 +1,7 @@
 import '../look/study.css'
 import { For, Match, Switch } from 'solid-js'
 import { study } from '../../words/en/study'
+import { testMethods } from '../../words/en/test-methods'
 import { addWords, say } from '../../words/say'
 import { placeLink, usePlace } from '../shell/place'
 import { ComparePart } from './ComparePart'
@@ -8,7 +9,7 @@ import { MattersPart } from './MattersPart'
 import { SolvePart } from './SolvePart'
 import { SweepPart } from './SweepPart'
 
-addWords(study)
+addWords({ ...study, ...testMethods })
 
 const PARTS = ['sweep', 'compare', 'solve', 'matters'] as const
 

@@ -231,6 +231,7 @@ export const page = {
   'page.keys.page.region': 'to the next part: contents, notebook, grid, margin',
   'page.keys.page.undo': 'take the last change back',
   'page.keys.page.redo': 'make it again',
+  'page.keys.page.chart': 'in a chart: from point to point, to its ends',
   'page.keys.page.close': 'close what is open: an entry, a menu, the margin',
 
   'page.lab.intro':
