@@ -4,6 +4,7 @@ import { openDB } from 'idb'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { createTexts } from '../../src/intake/texts'
 import { type Contents, checkBackup, type Judges } from '../../src/storage/backup/checkBackup'
+import { faultProblem } from '../../src/storage/backup/faultProblem'
 import { type Backup, makeBackup } from '../../src/storage/backup/makeBackup'
 import { packed, unpacked } from '../../src/storage/backup/packed'
 import { type Restored, restore } from '../../src/storage/backup/restore'
@@ -206,7 +207,7 @@ describe('a backup of everything', () => {
 describe('a backup that is not as it was written', () => {
   const faults = async (file: Blob): Promise<string[]> => {
     const found = await check(file)
-    return 'code' in found ? [sentence(found)] : found.faults.map(sentence)
+    return 'code' in found ? [sentence(found)] : found.faults.map((fault) => sentence(faultProblem(fault, 'all.gz')))
   }
 
   test('is known by its hashes: a changed digit, a record less, one more, one exchanged, a cut', async () => {

@@ -1,6 +1,6 @@
 import { fromFile } from '../../notebook/file'
-import { isProblem, type Problem, problem } from '../../words/problem'
-import { sentence } from '../../words/say'
+import { type Problem, problem } from '../../words/problem'
+import type { Fault } from './faultProblem'
 import { unpacked } from './packed'
 import type { Progress } from './progress'
 import { type Read, readRecords } from './readRecords'
@@ -23,7 +23,7 @@ export interface Contents {
   /** notebooks that could not be read already when it was made */
   readonly damaged: readonly string[]
   /** what is not as it was written, or cannot be what it says; each with its place */
-  readonly faults: readonly Problem[]
+  readonly faults: readonly Fault[]
 }
 
 /** A backup with more faults than this is not worth more reading. */
@@ -39,11 +39,11 @@ export async function checkBackup(
   const found = { made: 0, states: 0, mappings: 0, imports: 0 }
   const notebooks: string[] = []
   const damaged: string[] = []
-  const faults: Problem[] = []
+  const faults: Fault[] = []
   for await (const read of soundRecords(readRecords(file, name, progress), name, judges)) {
     if ('why' in read) {
       if (read.why.code === 'stopped' || read.why.code === 'backup_none') return read.why
-      faults.push(placed(read.why, name, read.at))
+      faults.push({ at: read.at, why: read.why })
       if (faults.length >= MOST_FAULTS) break
       continue
     }
@@ -102,10 +102,4 @@ function notebookFault(text: string, id: string, name: string): Problem | null {
 function otherId({ id, head }: RecordOf<'import'>): Problem | null {
   const same = typeof head === 'object' && head !== null && 'id' in head && head.id === id
   return same ? null : problem('file_other_id', ['head', 'id'], { id })
-}
-
-/** A problem with the number of its record. */
-function placed(why: Problem, name: string, at: number): Problem {
-  if (isProblem(why) && why.code.startsWith('backup_')) return { ...why, facts: { ...why.facts, record: at } }
-  return problem('backup_record_refused', [name], { record: at, why: sentence(why) })
 }

@@ -9,6 +9,7 @@ import { replay } from '../replay'
 import { searchedOf } from '../searched'
 import { storageProblem } from '../storageProblem'
 import { type Judges, soundRecords } from './checkBackup'
+import { type Fault, faultProblem } from './faultProblem'
 import { bytesOf, packed, unpacked } from './packed'
 import type { Progress } from './progress'
 import { readRecords } from './readRecords'
@@ -73,7 +74,8 @@ async function takeAll(
   for await (const read of soundRecords(readRecords(file, name, progress), name, judges)) {
     if (progress.stop.aborted) return problem('stopped')
     if ('why' in read) {
-      if (whole || read.why.code === 'stopped') return read.why
+      if (read.why.code === 'stopped') return read.why
+      if (whole) return faultOfWhole(read, name)
       continue
     }
     const { record } = read
@@ -100,6 +102,13 @@ async function takeAll(
     if (isProblem(refused)) return refused
   }
   return waiting === null ? undefined : takeImport(taking, waiting.record, [])
+}
+
+/** It was looked through before; what is wrong now has come since. */
+function faultOfWhole({ at, why }: Fault, name: string): Problem {
+  return why.code.startsWith('backup_')
+    ? faultProblem({ at, why }, name)
+    : problem('backup_changed', [name], { record: at })
 }
 
 async function takeNotebook(taking: Taking, record: RecordOf<'notebook'>): Promise<undefined | Problem> {

@@ -1,21 +1,24 @@
 import { createSignal, Show } from 'solid-js'
 import { newId } from '../../notebook/create'
 import type { Contents } from '../../storage/backup/checkBackup'
+import { faultProblem } from '../../storage/backup/faultProblem'
 import type { Backup as Made } from '../../storage/backup/makeBackup'
 import type { Restored } from '../../storage/backup/restore'
 import { openExports } from '../../storage/exports'
 import { backup } from '../../words/en/backup'
+import { problemsIntake } from '../../words/en/problems-intake'
 import { isProblem, type Problem } from '../../words/problem'
 import { addWords, say } from '../../words/say'
+import { timeText } from '../../words/written'
 import { downloadBlob } from '../notebooks/downloadText'
 import { FileButton } from '../notebooks/FileButton'
 import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
 import { createBackupWork } from './createBackupWork'
 import { hashOf } from './hashOf'
-import { whenText } from './whenText'
 
 addWords(backup)
+addWords(problemsIntake)
 
 /** Everything into one file, and out of one again. */
 export function Backup() {
@@ -60,9 +63,11 @@ export function Backup() {
     setChosen(holds && { file, holds })
   }
 
-  async function take(file: File, whole: boolean): Promise<void> {
+  async function take(file: File, { made, faults }: Contents): Promise<void> {
     await book.settled()
-    const taken = await run('backup.taking', () => work.ask<Restored>({ do: 'restore', file, whole }))
+    const renamed = say('backup.renamed', { name: '{name}', when: timeText(made) })
+    const whole = faults.length === 0
+    const taken = await run('backup.taking', () => work.ask<Restored>({ do: 'restore', file, whole, renamed }))
     if (taken === null) return
     setChosen(null)
     setSaid(say('backup.taken', { ...taken }))
@@ -113,7 +118,7 @@ export function Backup() {
             <p class="name">{file.name}</p>
             <p>
               {say('backup.holds', {
-                when: whenText(holds.made),
+                when: timeText(holds.made),
                 notebooks: holds.notebooks.length,
                 states: holds.states,
                 imports: holds.imports,
@@ -124,9 +129,9 @@ export function Backup() {
             <Show when={holds.damaged.length > 0}>
               <p>{say('backup.holds_damaged', { names: holds.damaged })}</p>
             </Show>
-            <Problems problems={holds.faults} />
+            <Problems problems={holds.faults.map((fault) => faultProblem(fault, file.name))} />
             <div class="acts">
-              <button type="button" class="act main" onClick={() => void take(file, holds.faults.length === 0)}>
+              <button type="button" class="act main" onClick={() => void take(file, holds)}>
                 {say(holds.faults.length === 0 ? 'backup.take' : 'backup.take_rest')}
               </button>
             </div>

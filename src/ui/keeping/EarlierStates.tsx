@@ -4,6 +4,7 @@ import { goBack } from '../../notebook/goBack'
 import type { Notebook } from '../../notebook/notebook'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
+import { timeText } from '../../words/written'
 import { prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
 import { Problems } from '../notebooks/Problems'
 import { announce } from '../shell/announce'
@@ -11,7 +12,6 @@ import { useBook } from '../shell/book'
 import { useDesk } from '../shell/desk'
 import { goTo } from '../shell/place'
 import { createChanges } from './createChanges'
-import { whenText } from './whenText'
 
 /** What a notebook was before, by date, with what was changed; each can be gone back to or opened as a copy. */
 export function EarlierStates(props: { notebook: string }) {
@@ -56,7 +56,7 @@ export function EarlierStates(props: { notebook: string }) {
       if (Object.keys(state.worksheets).length > 0) await prepareOwnWorksheets()
       const refused = book.dispatch(goBack(book.notebook(), state))
       if (refused) return refused
-      announce(say('keeping.went_back', { when: whenText(at) }))
+      announce(say('keeping.went_back', { when: timeText(at) }))
       await refetch()
       return null
     })
@@ -106,7 +106,7 @@ export function EarlierStates(props: { notebook: string }) {
           {({ seq, at }) => (
             <li>
               <time class="name" datetime={new Date(at).toISOString()}>
-                {whenText(at)}
+                {timeText(at)}
               </time>
               <span class="changes">{changes().get(seq) ?? say('keeping.reading')}</span>
               <span class="acts">
@@ -115,7 +115,7 @@ export function EarlierStates(props: { notebook: string }) {
                     type="button"
                     class="act"
                     disabled={!book.writable()}
-                    aria-label={say('keeping.go_back_to', { when: whenText(at) })}
+                    aria-label={say('keeping.go_back_to', { when: timeText(at) })}
                     onClick={() => void backTo(seq, at)}
                   >
                     {say('keeping.go_back')}
@@ -124,10 +124,10 @@ export function EarlierStates(props: { notebook: string }) {
                 <button
                   type="button"
                   class="act"
-                  aria-label={say('keeping.copy_of', { when: whenText(at) })}
+                  aria-label={say('keeping.copy_of', { when: timeText(at) })}
                   onClick={() =>
                     void withState(seq, (state) =>
-                      openCopy(state, say('keeping.copy_name', { name: state.name.slice(0, 150), when: whenText(at) })),
+                      openCopy(state, say('keeping.copy_name', { name: state.name.slice(0, 150), when: timeText(at) })),
                     )
                   }
                 >

@@ -3,28 +3,24 @@ import { type Contents, checkBackup, type Judges } from '../../storage/backup/ch
 import { type Backup, makeBackup } from '../../storage/backup/makeBackup'
 import type { Progress } from '../../storage/backup/progress'
 import { type Restored, restore } from '../../storage/backup/restore'
-import { backup } from '../../words/en/backup'
-import { problemsIntake } from '../../words/en/problems-intake'
 import type { Problem } from '../../words/problem'
 import { problem } from '../../words/problem'
-import { addWords, say } from '../../words/say'
 import { importFault } from '../lab/importSchema'
-import { whenText } from './whenText'
 
-/** One piece of work at a time: gathering everything, looking through a backup, or taking one in; and the wish to stop it. */
+/** Where the name goes in what a thing is called whose own is taken. */
+export const NAME = '{name}'
+
+/** One piece of work at a time: gathering everything, looking through a backup, or taking one in; and the wish to stop it. No words are made here. */
 export type BackupAsked =
   | { readonly do: 'make'; readonly states: boolean }
   | { readonly do: 'check'; readonly file: File }
-  | { readonly do: 'restore'; readonly file: File; readonly whole: boolean }
+  | { readonly do: 'restore'; readonly file: File; readonly whole: boolean; readonly renamed: string }
   | { readonly do: 'stop' }
 
 export type BackupTold = { readonly at: number } | { readonly result: Backup | Contents | Restored | Problem }
 
 /** Told at most so often, in milliseconds. */
 const TELL_EVERY = 100
-
-addWords(backup)
-addWords(problemsIntake)
 
 const judges: Judges = {
   lab: importFault,
@@ -72,8 +68,7 @@ function work(
         {
           judges,
           whole: asked.whole,
-          renamed: (name, made) =>
-            say('backup.renamed', { name: name.slice(0, 120), when: whenText(made) }).slice(0, 200),
+          renamed: (name) => asked.renamed.replace(NAME, () => name.slice(0, 120)).slice(0, 200),
         },
         progress,
       )
