@@ -123,7 +123,9 @@ describe('the test desk', () => {
 
     // and the plan on it is this water's: chlorine under the least, acid, then salt with its whole bags
     const sheet = page.locator('.sheet.first')
-    expect(await sheet.locator('.swims').textContent()).toMatch(/^Not yet: after step \d+ and a new test\.$/)
+    expect(await sheet.locator('.swims').textContent()).toMatch(
+      /^(Not yet: after step \d+ and|No: nobody swims until) a new test/,
+    )
     expect(await sheet.locator('.whose').textContent()).toMatch(/Ito.*15,000 US gal/)
     expect(await sheet.textContent()).toMatch(/sodium hypochlorite solution, 12\.5 % \(trade\)|12\.5 .*trade/)
     expect(await sheet.locator('.step').count()).toBeGreaterThan(2)
@@ -160,15 +162,23 @@ describe('the test desk', () => {
     await page.locator('.notes', { hasText: /Total chlorine 1 .* is less than free chlorine 3\.5/ }).waitFor()
     await enterAt(page, 'salt', '3.2 g/L')
     await enterAt(page, 'calcium_hardness', '-')
+    // calcium from total hardness only where somebody asks for it: 0.7 x 300
+    await page.locator('.readings summary').click()
+    await enterAt(page, 'total_hardness', '300')
+    await page.locator('.notes', { hasText: 'never stands in for calcium' }).waitFor()
+    expect(await field(page, 'calcium_hardness').inputValue()).toBe('-')
+    await page.getByRole('button', { name: /Assume calcium/ }).click()
+    await page.locator('button[aria-pressed=true]', { hasText: 'Assume calcium' }).waitFor()
+    await page.keyboard.press('Control+z')
     await enterAt(page, 'temperature', '84 furlongs')
     await page.locator('.notes', { hasText: /furlongs/ }).waitFor()
     expect(await at(page)).toBe('temperature')
     await page.keyboard.press('Escape')
     // the last reading is taken back from where one is, and done again
     await page.keyboard.press('Control+z')
-    await eventually(() => field(page, 'calcium_hardness').inputValue()).toBe('210')
+    await eventually(() => field(page, 'total_hardness').inputValue()).toBe('')
     await page.keyboard.press('Control+y')
-    await eventually(() => field(page, 'calcium_hardness').inputValue()).toBe('-')
+    await eventually(() => field(page, 'total_hardness').inputValue()).toBe('300')
     await page.keyboard.press('F8')
     await ready(page)
     await eventually(() => shown(page, 'sample/ph')).toBe('9.6')

@@ -44,7 +44,7 @@ export function DeskPage() {
     setArriving(null)
     if (fresh === 'bottle') {
       if (!goToField('new_bottle')) goToField('sample_age')
-    } else if (!goToField(fresh ?? left?.field.replace(/\+$/, '') ?? 'pool')) goToField('pool')
+    } else if (!goToField(fresh ?? left?.field ?? 'pool')) goToField('pool')
   })
 
   return (

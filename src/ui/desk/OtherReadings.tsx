@@ -128,6 +128,7 @@ function Another(props: {
         id={id}
         type="text"
         class="field"
+        data-desk={`${props.quantity}+`}
         inputmode="decimal"
         autocomplete="off"
         value={entry.text()}

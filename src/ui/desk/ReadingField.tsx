@@ -12,12 +12,13 @@ import { commitCell, presentReadings } from './commitReading'
 import { EntryField } from './EntryField'
 import { exactWords, methodWords } from './exactness'
 import { OtherReadings } from './OtherReadings'
+import { useDeskPlace } from './placeContext'
 import { readingWords } from './readingWords'
 
 /** One reading of the bench: figure, unit, the test that gave it and how exact it is, what is to be said of it at once. */
 export function ReadingField(props: { quantity: string; notes: readonly string[] }) {
   const book = useBook()
-  const [another, setAnother] = createSignal(false)
+  const [another, setAnother] = createSignal(useDeskPlace().left()?.field === `${props.quantity}+`)
   const row = () => book.catalog().quantities.get(props.quantity)?.row
   const cell = () => book.source(book.baseline(), props.quantity).cell
   const methods = () => methodsOf(props.quantity)

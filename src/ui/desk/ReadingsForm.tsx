@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
+import { AssumeCalcium } from './AssumeCalcium'
 import { ChoiceField } from './ChoiceField'
 import { ReadingField } from './ReadingField'
 
@@ -52,7 +53,16 @@ export function ReadingsForm(props: { notes: (quantity: string) => readonly stri
         <For each={BENCH}>{(quantity) => <ReadingField quantity={quantity} notes={props.notes(quantity)} />}</For>
         <details>
           <summary>{say('page.desk.more')}</summary>
-          <For each={MORE}>{(quantity) => <ReadingField quantity={quantity} notes={props.notes(quantity)} />}</For>
+          <For each={MORE}>
+            {(quantity) => (
+              <>
+                <ReadingField quantity={quantity} notes={props.notes(quantity)} />
+                <Show when={quantity === 'total_hardness'}>
+                  <AssumeCalcium />
+                </Show>
+              </>
+            )}
+          </For>
         </details>
       </section>
       <section>

@@ -52,6 +52,9 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
 
       <section class="found">
         <h3>{say('handout.found')}</h3>
+        <Show when={props.sheet.cases.length > 0}>
+          <p>{say('handout.case', { names: props.sheet.cases })}</p>
+        </Show>
         <For each={props.sheet.found}>{(sentence) => <p>{sentence}</p>}</For>
         <Show when={props.sheet.foundMore.length > 0}>
           <p>{say('handout.found.more', { count: props.sheet.foundMore.length })}</p>
@@ -80,6 +83,14 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
       </Show>
 
       <div class="foot-of-sheet">
+        <Show when={props.sheet.done.length > 0}>
+          <section class="over">
+            <h3>{say('handout.done_when')}</h3>
+            <ul>
+              <For each={props.sheet.done}>{(sign) => <li>{sign}</li>}</For>
+            </ul>
+          </section>
+        </Show>
         <section class="never">
           <For each={props.sheet.never}>{(sentence) => <p>{sentence}</p>}</For>
         </section>

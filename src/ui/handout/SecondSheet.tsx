@@ -50,6 +50,7 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
   }
   const method = (quantity: string) => {
     const now = cell(quantity)
+    if (now?.kind === 'formula') return say('handout.numbers.assumed')
     return (now?.kind === 'value' || now?.kind === 'limit') && now.method !== undefined ? methodWords(now.method) : ''
   }
   const wanted = (quantity: string) => {

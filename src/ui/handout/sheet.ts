@@ -3,6 +3,10 @@ export interface Sheet {
   /** the large line */
   readonly swim: string
   readonly swimWhy: readonly string[]
+  /** cases that are not routine and hold here, by their names */
+  readonly cases: readonly string[]
+  /** what tells that such a case is over */
+  readonly done: readonly string[]
   /** at most four sentences, worst first */
   readonly found: readonly string[]
   /** what stood behind those four; on the second page */

@@ -8,7 +8,6 @@ import { findings, leftAlone, spared } from './findings'
 import { neverDo } from './neverDo'
 import type { Sheet, SheetDay, SheetStep } from './sheet'
 import { OUT_OF_WATER, stepsOf, WEEK } from './stepsOf'
-import { swimAgainAfter } from './swimAgain'
 
 /** Two or three of what must not be done are read; ten are not. */
 const MOST_NEVER = 3
@@ -34,6 +33,8 @@ export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
       : '',
     days: daysOf(stepsOf(plan, reader, start), plan, start),
     later: laterOf(plan, reader, start),
+    cases: plan.cases.map(({ label }) => planSentence(reader, label)),
+    done: plan.cases.flatMap(({ done }) => done.map(({ says }) => planSentence(reader, says))),
     never: [...forbidden(plan, reader), ...neverDo(plan).map((key) => say(key))].slice(0, MOST_NEVER),
     retest: retestOf(plan, reader, start),
     left: leftOut(plan, reader),
@@ -49,8 +50,8 @@ function swimWords(plan: Plan): string {
   if (plan.swim.now === 'yes') {
     return say(plan.steps.some(({ kind }) => kind === 'dose') ? 'handout.swim.yes_steps' : 'handout.swim.yes')
   }
-  const step = swimAgainAfter(plan)
-  return step === null ? say('handout.swim.no') : say('handout.swim.after', { step })
+  const { after: step } = plan.swim
+  return step === undefined ? say('handout.swim.no') : say('handout.swim.after', { step })
 }
 
 /** The steps by the day of the calendar on which they may start. */

@@ -73,6 +73,7 @@ export const desk = {
     'Calcium hardness {calcium_hardness} is more than total hardness {total_hardness}, of which it is a part: test one of them again.',
   'page.desk.check.hardness_alone':
     'Total hardness counts magnesium too and never stands in for calcium. Test the calcium hardness itself.',
+  'page.desk.assume_calcium': 'Assume calcium as 0.7 of total hardness, a state code’s rule',
   'page.desk.check.old':
     'After more than two hours chlorine has left the bottle: the plan has it tested again at the pool.',
   'page.desk.check.bottle_alone': 'The balance goes by the pool’s own temperature, not by the bottle’s: ask for it.',

@@ -30,6 +30,8 @@ export const handout = {
   'handout.sample.date_age': 'Water of {date}, {age} old when it was tested',
   'handout.sample.none': 'Date of the water not given',
 
+  'handout.case': 'This pool is treated as: {names}.',
+  'handout.done_when': 'It is over when',
   'handout.found': 'What was found',
   'handout.found.low': '{reading} is under what is wanted, {target}.',
   'handout.found.high': '{reading} is over {target}.',
@@ -113,8 +115,7 @@ export const handout = {
   'handout.numbers.test': 'Test used',
   'handout.numbers.wanted': 'Wanted',
   'handout.numbers.end': 'Foretold at the end',
-  'handout.numbers.limit_above': 'more than {value}',
-  'handout.numbers.limit_below': 'less than {value}',
+  'handout.numbers.assumed': 'assumed, not tested',
   'handout.numbers.index': 'Langelier index',
   'handout.numbers.after': 'Foretold after each step',
   'handout.numbers.step': 'Step',
