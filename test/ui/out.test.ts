@@ -68,6 +68,17 @@ describe('worksheets as CSV', () => {
     expect(view.scenarios()).toHaveLength(lines.length)
   })
 
+  test('keep the limit of a test as one: it is no number, and it is not lost', () => {
+    const limit = { kind: 'limit', side: 'below', entered: '<0.2', unit: 'mg/L as Cl2', canonical: 0.2 } as const
+    const notebook = edited(EXAMPLE, cell(BASELINE ?? '', 'free_chlorine', limit))
+    const { header, lines } = csvOf({ ...notebook, profile: 'metric' })
+    expect(lines[0]?.[header.findIndex((name) => name.startsWith('free_chlorine'))]).toBe('<0.2')
+    const view = viewOf(notebook)
+    const rows = bookOf(view, view.catalog().worksheets, view.scenarios(), 'en').sheets.flatMap(({ groups }) => groups)
+    const [first] = rows.flatMap((group) => group.rows).filter(({ name }) => name === 'free_chlorine')
+    expect(first?.cells[0]?.value).toMatch(/^< 0\.2/)
+  })
+
   // What spreadsheets take for the beginning of a formula: OWASP, "CSV injection".
   test.each(['=1+1', '+1', '-1', '@SUM(1)', '=HYPERLINK("x";"y"), z'])('let no spreadsheet run the name %s', (name) => {
     const { text, lines } = csvOf(edited(EXAMPLE, scenario('evil', 'aZ', name)))

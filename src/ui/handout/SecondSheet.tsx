@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import type { Plan } from '../../planner/step'
 import { say } from '../../words/say'
+import { AssumedNote } from '../assumptions/AssumedNote'
 import { methodWords } from '../desk/exactness'
 import { bandIn } from '../grid/bandIn'
 import { limitText } from '../grid/limitText'
@@ -112,6 +113,7 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
           </tbody>
         </table>
       </div>
+      <AssumedNote scenario={props.scenario} />
       <Show when={dosed().length > 0}>
         <h3>{say('handout.numbers.after')}</h3>
         <div class="wide">

@@ -7,6 +7,7 @@ import { downloadBlob } from '../notebooks/downloadText'
 import { noteExport } from '../notebooks/exported'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
+import { prepareFormulas } from '../shell/formulas'
 import { goTo, usePlace } from '../shell/place'
 import { bookOf } from './bookOf'
 import { fileName } from './fileName'
@@ -47,6 +48,8 @@ export function OutPage() {
   }
 
   async function saveSpreadsheet(): Promise<void> {
+    // Formulas that were entered name scenarios by id until what reads them has come.
+    await prepareFormulas()
     const { ods, ODS_TYPE } = await import('../../out/ods')
     save(ods(bookOf(book, definitions(), scenarios(), document.documentElement.lang)), ODS_TYPE, 'ods')
   }

@@ -61,7 +61,10 @@ function cellOf(view: View, { name, row }: OutlineQuantity, scenario: string): S
   const unit = view.unit(name)
   const seen = cellView({ row, outcome, base: undefined, source, unit, band: undefined })
   const shown = seen.figures ? seen.figures.whole + seen.figures.fraction : seen.text
-  const note = seen.assumed ? sourceText(view, scenario, name) : ''
+  const entered = source.from === 'baseline' ? null : source.cell
+  const note = seen.assumed || entered?.kind === 'formula' ? sourceText(view, scenario, name) : ''
+  // The limit of a test is no number, and goes out as it is read: `< 0.2`.
+  if (source.cell?.kind === 'limit') return { value: shown, shown, assumed: seen.assumed, note }
   if (!hasValue(outcome)) return { value: null, shown, assumed: seen.assumed, note }
   const { value } = outcome
   const exact = typeof value === 'number' ? (exactIn(value, row.unit, unit) ?? value) : value

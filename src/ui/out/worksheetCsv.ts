@@ -10,7 +10,7 @@ import type { View } from './view'
 /**
  * Worksheets as CSV (RFC 4180 but for LF): a line for each scenario, a column for each quantity, once. The header has the
  * contract names with the unit in brackets, so that the commands and the lab page read the file again. Figures have all
- * their digits; choices stand by id; what is not available is empty. A name that a spreadsheet would run as a formula goes
+ * their digits; choices stand by id; the limit of a test stands as one (`<0.2`); what is not available is empty. A name that a spreadsheet would run as a formula goes
  * behind an apostrophe.
  */
 export function worksheetCsv(view: View, definitions: readonly Definition[], scenarios: readonly string[]): string {
@@ -40,6 +40,9 @@ export function worksheetCsv(view: View, definitions: readonly Definition[], sce
 
 function written(view: View, scenario: string, { name, row }: OutlineQuantity): string {
   const outcome = view.outcome(scenario, name)
+  const { cell } = view.source(scenario, name)
+  if (cell?.kind === 'limit')
+    return `${cell.side === 'above' ? '>' : '<'}${exactIn(cell.canonical, row.unit, view.unit(name)) ?? cell.canonical}`
   if (!hasValue(outcome)) return ''
   const { value } = outcome
   if (typeof value !== 'number') return quoted(String(value))

@@ -14,7 +14,7 @@ export function readingNotes({ cell, from }: Source, quantity: string, sample: S
         ? say('trace.sample', { name: sample.name })
         : say('trace.sample_dated', { name: sample.name, date: sample.date }),
     )
-  if (cell?.kind === 'value') {
+  if (cell?.kind === 'value' || cell?.kind === 'limit') {
     notes.push(say('trace.entered', { entered: `${cell.entered} ${unitWords(cell.unit)}`.trim() }))
     if (cell.method !== undefined) notes.push(say('trace.method', { method: cell.method }))
   }
