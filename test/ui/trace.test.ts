@@ -4,6 +4,7 @@ import { assumptionsOf } from '../../src/notebook/assumptions'
 import { fromFile } from '../../src/notebook/file'
 import type { Notebook } from '../../src/notebook/notebook'
 import { inOrder } from '../../src/notebook/order'
+import { columnOf } from '../../src/ui/plan/columnOf'
 import type { Book } from '../../src/ui/shell/book'
 import { formulaWithNumbers } from '../../src/ui/trace/formulaWithNumbers'
 import { stepOf } from '../../src/ui/trace/stepOf'
@@ -135,5 +136,14 @@ describe('the list of assumptions', () => {
     const own = bookOf(edited(EXAMPLE, scenario('one', 'a9', 'One'), cell('one', 'volume', number(42, 'm³'))))
     expect(own.outcome('one', 'volume')).toMatchObject({ value: 42 })
     expect(own.outcome(BASE, 'volume')).not.toMatchObject({ value: 42 })
+  })
+
+  test('one is what the step plan is made with, in its scenario and in those that follow it', () => {
+    const book = bookOf(edited(EXAMPLE, cell(BASE, 'volume', number(42, 'm³'))))
+    for (const id of book.scenarios()) {
+      const column = columnOf(book, id)
+      expect(['volume', 'volume_low', 'volume_high'].map((name) => column?.get(name))).toEqual([42, 42, 42])
+    }
+    expect(columnOf(bookOf(EXAMPLE), BASE)?.has('volume_low')).toBe(false)
   })
 })

@@ -1,3 +1,4 @@
+import './assumptions.css'
 import { createMemo, For, Show } from 'solid-js'
 import { assumptionsOf } from '../../notebook/assumptions'
 import { assumptions } from '../../words/en/assumptions'

@@ -16,7 +16,9 @@ export function columnOf(book: Book, scenario: string): Column | null {
     const { from } = book.source(scenario, name)
     if (formula === null || from === 'typed' || from === 'baseline') column.set(name, outcome.value)
   }
-  return column
+  // As the commands take it: an assumed volume is known, so low and high are it too, unless they are assumed as well.
+  const volume = column.get('volume')
+  return volume === undefined ? column : new Map([['volume_low', volume], ['volume_high', volume], ...column])
 }
 
 /** Readings of a scenario that are only a limit of their test: the plan has them tested again, and computes with none. Tracked. */
