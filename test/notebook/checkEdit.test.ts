@@ -73,7 +73,7 @@ describe('what a cell can hold', () => {
 
   test('a formula that can be read and names what is there', () => {
     expect(formula("baseline.ph + 'warm'.ph - 7")).toBe('not refused')
-    expect(formula("baseline.ph + 'warm'.salt_used")).toContain('pH and mg/L as NaCl meet at character 1')
+    expect(formula("baseline.ph + 'warm'.salt_used")).toContain('At character 1 pH and mg/L as NaCl meet')
     expect(formula('ph +')).toMatchInlineSnapshot(
       `"The formula ends after “+”, where a number, a quantity or a function has to follow."`,
     )

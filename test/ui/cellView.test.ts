@@ -27,6 +27,15 @@ describe('cellView', () => {
     expect(view({})).toMatchObject({ kind: 'empty', figures: null, difference: '' })
   })
 
+  test.each([
+    ['circular', 'needs its own result'],
+    ['units_flagged', 'units do not agree'],
+    ['formula_refused', 'formula to be mended'],
+  ])('has a word for a cell without a number: %s', (code, text) => {
+    const outcome = { problem: problem(code, ['lsi'], { name: 'lsi' }), notices: [] }
+    expect(view({ row: lsi, unit: '1', outcome })).toMatchObject({ kind: 'refused', text })
+  })
+
   test('keeps the decimals that were written', () => {
     const shown = (entered: string, canonical: number) =>
       view({ outcome: value(canonical), source: typed(entered, 'pH', canonical) }).figures

@@ -188,7 +188,7 @@ describe('formulas that are wrong are flagged with the two units, and where', ()
     const parsed = parseFormula('salt + salt_mass')
     if (isProblem(parsed)) throw new Error(sentence(parsed))
     expect(unitFlags(parsed.tree, scope, null, ['My row']).map(({ problem }) => sentence(problem))).toEqual([
-      'My row: mg/L as NaCl and kg meet at character 1; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
+      'My row: at character 1 mg/L as NaCl and kg meet; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
     ])
   })
 })

@@ -80,6 +80,7 @@ export function FormulaPopover(props: {
             view = made
             // It is made after the popover was shown.
             made.focus()
+            made.offer()
           }}
           text={props.input.value.slice(1)}
           selection={[start, end]}

@@ -51,14 +51,14 @@ function ranked(all: readonly Candidate[], word: string): readonly Candidate[] {
   return all
     .map((one, at) => ({ one, at, rank: rank(one, word) }))
     .filter((entry) => entry.rank < NONE)
-    .sort((a, b) => a.rank - b.rank || a.at - b.at)
+    .sort((a, b) => a.rank - b.rank || a.one.name.length - b.one.name.length || a.at - b.at)
     .slice(0, MOST)
     .map(({ one }) => one)
 }
 
 const NONE = 9
 
-/** By the start of the name, of a part of it, of a word of what it is called; then anywhere inside. */
+/** Of equal ones the shorter stands first. By the start of the name, of a part of it, of a word of what it is called; then anywhere inside. */
 function rank({ name, says, kind }: Candidate, word: string): number {
   const written = name.toLowerCase()
   if (written === word) return -1

@@ -41,6 +41,8 @@ export interface FormulaView {
   /** looks for faults anew, where what is asked of the formula changed */
   judge(): void
   focus(): void
+  /** offers names where one was begun before the editor came */
+  offer(): void
   destroy(): void
 }
 
@@ -88,6 +90,11 @@ export function createFormulaView(options: FormulaViewOptions): FormulaView {
   }
 
   const out = (key: 'Enter' | 'Escape' | 'Tab', shift = false) => options.onKey(key, shift)
+  function entered(editor: EditorView): boolean {
+    closeCompletion(editor)
+    return out('Enter')
+  }
+
   const view = new EditorView({
     root,
     parent: root,
@@ -103,7 +110,11 @@ export function createFormulaView(options: FormulaViewOptions): FormulaView {
             { key: 'PageUp', run: moveCompletionSelection(false, 'page') },
             { key: 'Ctrl-Space', run: startCompletion },
             // What was chosen with the arrows is taken; a list that merely opened does not stand in Enter's way.
-            { key: 'Enter', run: (v) => acceptCompletion(v) || out('Enter'), shift: () => out('Enter', true) },
+            {
+              key: 'Enter',
+              run: (v) => acceptCompletion(v) || entered(v),
+              shift: () => out('Enter', true),
+            },
             { key: 'Tab', run: (v) => acceptFirst(v) || out('Tab'), shift: () => out('Tab', true) },
             { key: 'Escape', run: (v) => closeCompletion(v) || out('Escape') },
           ]),
@@ -147,7 +158,8 @@ export function createFormulaView(options: FormulaViewOptions): FormulaView {
       // It may have been made while it was out of sight, where nothing can be measured.
       view.requestMeasure()
       view.focus()
-      // A name that was begun in the light input goes on here.
+    },
+    offer() {
       if (isAfterWord(view)) startCompletion(view)
     },
     destroy() {

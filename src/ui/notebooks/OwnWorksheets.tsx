@@ -65,9 +65,10 @@ export function OwnWorksheets() {
     downloadText(`${id}.worksheet.json`, `${JSON.stringify(definition, null, 2)}\n`)
   }
 
-  const act = (text: string, run: () => void, off = false) => (
-    <button type="button" class="act" disabled={locked() || off} onClick={run}>
-      {text}
+  /** A short word, and for those who hear it alone the worksheet's name after it. */
+  const act = (short: string, label: string | undefined, run: () => void, off = false) => (
+    <button type="button" class="act" aria-label={label} disabled={off} onClick={run}>
+      {short}
     </button>
   )
 
@@ -103,26 +104,33 @@ export function OwnWorksheets() {
                   </button>
                 </form>
               </Show>
-              <button type="button" class="act" onClick={() => goTo({ page: 'worksheets', part: id })}>
-                {say('sheets.open', { name: label(id) })}
-              </button>
-              {act(say('sheets.rename', { name: label(id) }), () => setRenaming(id))}
+              {act(say('sheets.short.open'), say('sheets.open', { name: label(id) }), () =>
+                goTo({ page: 'worksheets', part: id }),
+              )}
               {act(
+                say('sheets.short.rename'),
+                say('sheets.rename', { name: label(id) }),
+                () => setRenaming(id),
+                locked(),
+              )}
+              {act(
+                say('sheets.short.up'),
                 say('sheets.up', { name: label(id) }),
                 () => void send(moveWorksheet(book.notebook(), id, -1)),
-                at() === 0,
+                locked() || at() === 0,
               )}
               {act(
+                say('sheets.short.down'),
                 say('sheets.down', { name: label(id) }),
                 () => void send(moveWorksheet(book.notebook(), id, 1)),
-                at() === own().length - 1,
+                locked() || at() === own().length - 1,
               )}
-              <button type="button" class="act" onClick={() => save(id)}>
-                {say('sheets.export', { name: label(id) })}
-              </button>
+              {act(say('sheets.short.export'), say('sheets.export', { name: label(id) }), () => save(id))}
               {act(
+                say('sheets.short.remove'),
                 say('page.notebooks.remove_worksheet', { name: label(id) }),
                 () => void send(removeWorksheet(book.notebook(), book.catalog(), id)),
+                locked(),
               )}
             </li>
           )}
@@ -151,10 +159,12 @@ export function OwnWorksheets() {
         </button>
         {act(
           say('sheets.new'),
+          undefined,
           () =>
             void changeOwnWorksheet(book, emptyWorksheet(book.catalog(), say('sheets.new_name'))).then((trouble) =>
               settle(trouble),
             ),
+          locked(),
         )}
         <FileButton
           label={say('page.notebooks.load_worksheet')}

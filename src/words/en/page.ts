@@ -175,7 +175,7 @@ export const page = {
   'page.notebooks.note': 'A line or two about it',
   'page.notebooks.worksheets': 'Worksheets of your own',
   'page.notebooks.worksheets_intro':
-    'A worksheet is a definition file: rows with units, ranges and formulas. One that is loaded here stands after the ones that come with the page.',
+    'Copy a worksheet and change the copy, begin an empty one, or load one from a definition file. They stand after the ones that come with the page. Rows are changed in the worksheet itself, from the menu of a cell (Shift+F10).',
   'page.notebooks.load_worksheet': 'Load a worksheet',
   'page.notebooks.remove_worksheet': 'Remove “{name}”',
   'page.notebooks.refused': 'The file was not taken; what was open stays as it was.',

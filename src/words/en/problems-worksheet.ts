@@ -43,9 +43,9 @@ export const problemsWorksheet = {
     '{path}: “{name}” stands at the end of a chain of more than {most} formulas that read one another.',
 
   'problem.units_together':
-    '{path}: {left_unit} and {right_unit} meet at character {at}; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
+    '{path}: at character {at} {left_unit} and {right_unit} meet; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
   'problem.units_together_basis':
-    '{path}: {left_unit} and {right_unit} meet at character {at}; they count different substances. Convert one of them with a factor.',
+    '{path}: at character {at} {left_unit} and {right_unit} meet; they count different substances. Convert one of them with a factor.',
   'problem.units_together_difference':
     '{path}: a reading and a difference, {left_unit} and {right_unit}, meet at character {at}; they cannot stand for each other.',
   'problem.units_argument':
