@@ -110,6 +110,7 @@ describe('the pool’s record', () => {
     [1440, false],
     [1440, true],
     [768, false],
+    [390, false],
   ])('at %i, dark %s: reads well, breaks no rule a checker knows', async (width, dark) => {
     const { page, errors } = await open(browser, { path: '#notebooks', width, height: 1000, dark })
     await openSeason(page)
@@ -149,6 +150,22 @@ describe('the pool’s record', () => {
     await page.keyboard.press('Enter')
     await eventually(() => page.locator('.record-lines .kind').first().textContent()).toBe('Learned')
     expect(await page.locator('.record-lines li').first().textContent()).toMatch(/Volume .* by the record/)
+
+    // 3 mg/L in 10 h in 20.02 m³ are 6.0 g/h (by hand)
+    await page.locator('.night summary').focus()
+    await page.keyboard.press('Enter')
+    for (const figure of ['2', '5', '10', '1']) {
+      await page.keyboard.press('Tab')
+      await page.keyboard.type(figure)
+    }
+    await page.keyboard.press('Enter')
+    await page.getByText('The cell makes 6.0 g/h at full setting').waitFor()
+    await page.getByRole('button', { name: /^Take it over: The cell makes/ }).focus()
+    await page.keyboard.press('Enter')
+    await eventually(() => page.locator('.record-lines').textContent()).toMatch(
+      /Cell output 6\.0 g\/h by an overnight test/,
+    )
+    await page.screenshot({ path: resolve(SHOTS, 'record-night.png') })
 
     await page.getByRole('button', { name: 'Write down what was added' }).focus()
     await page.keyboard.press('Enter')
@@ -210,6 +227,29 @@ describe('the pool’s record', () => {
     await page.locator('.record summary', { hasText: 'step' }).click()
     expect(await page.locator('.given-steps li p').first().textContent()).toBe(first)
     expect(await page.locator('.record-lines .kind').allTextContents()).toEqual(['Added', 'Plan given', 'Test'])
+    expect(errors).toEqual([])
+    await page.context().close()
+  })
+
+  test('samples chosen from a lab file go into the record of the pool that is open', async () => {
+    const { page, errors } = await open(browser, { path: '#lab' })
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'visits.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from('Sample,Date,pH,Salt (mg/L)\nV-1,2026-07-01,7.4,3100\nV-2,2026-07-08,7.6,3150\n'),
+    })
+    await page.locator('.account').waitFor()
+    await page.locator('table.samples thead input[type=checkbox]').check()
+    await page.getByText('samples only, for the record').click()
+    await page.locator('#page .switch').getByText('Little Heron').click()
+    await page.getByRole('button', { name: /^Take 2 samples in/ }).click()
+    await page.locator('.rail a[href="#record"]').click()
+    await eventually(() => page.locator('.record-lines .name').allTextContents()).toEqual([
+      'V-2',
+      'V-1',
+      'Bottle of 9 May',
+    ])
+    await eventually(() => page.locator('.trends figcaption .name').allTextContents()).toEqual(['pH', 'Salt'])
     expect(errors).toEqual([])
     await page.context().close()
   })

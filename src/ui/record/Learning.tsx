@@ -83,11 +83,16 @@ function Volume(props: { view: RecordView }) {
       <Match when={againstOf(says())}>
         {(all) => (
           <p class="warm">
-            {say('record.learn.volume.against_known', {
-              low: m3(all().low),
-              high: Number.isFinite(all().high) ? m3(all().high) : '∞',
-              known: knownWords(),
-            })}
+            {say(
+              Number.isFinite(all().high)
+                ? 'record.learn.volume.against_known'
+                : 'record.learn.volume.against_known_open',
+              {
+                low: m3(all().low),
+                high: m3(all().high),
+                known: knownWords(),
+              },
+            )}
           </p>
         )}
       </Match>

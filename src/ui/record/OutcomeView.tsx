@@ -28,7 +28,7 @@ export function OutcomeView(props: { view: RecordView; outcome: Outcome }) {
         })}{' '}
         {done()}
       </p>
-      <div class="wide" tabindex={0} role="group" aria-label={say('record.outcome')}>
+      <div class="wide outcome" tabindex={0} role="group" aria-label={say('record.outcome')}>
         <table>
           <thead>
             <tr>

@@ -1,7 +1,7 @@
 import { type Accessor, createContext, createSignal, useContext } from 'solid-js'
 import { copyNotebook, newNotebook } from '../../notebook/create'
 import type { Notebook } from '../../notebook/notebook'
-import { type Forgetting, forget } from '../../storage/forget'
+import type { Forgetting } from '../../storage/forget'
 import { type Claim, claim } from '../../storage/lock'
 import { forgetPreferences, keepPreference, preference } from '../../storage/preference'
 import { askToKeep } from '../../storage/promise'
@@ -134,21 +134,24 @@ export function createDesk(): Desk {
       await addExample()
       return
     }
+    const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
+    // First and without the list: reading ten thousand entries would hold the first numbers up.
+    if (wanted !== null && (await opens(from, wanted))) return
     const kept = await from.list()
     if (isProblem(kept)) {
       setBlocked(kept)
       await addExample()
       return
     }
-    const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
-    const first = kept.find(({ id }) => id === wanted)
     // One that cannot be read must not bar the way to the others.
-    for (const { id } of first ? [first, ...kept.filter((entry) => entry !== first)] : kept) {
-      const why = await openFrom(from, id)
-      if (!why) return
-      setTrouble({ why, id })
-    }
+    for (const { id } of kept) if (id !== wanted && (await opens(from, id))) return
     await addExample()
+  }
+
+  async function opens(from: Store, id: string): Promise<boolean> {
+    const why = await openFrom(from, id)
+    if (why && why.code !== 'notebook_not_stored') setTrouble({ why, id })
+    return why === null
   }
 
   async function addExample(): Promise<void> {
@@ -206,6 +209,7 @@ export function createDesk(): Desk {
         await leave()
         setOpened(null)
       }
+      const { forget } = await import('../../storage/forget')
       const why = orNull(await forget(id, forgetting)) ?? orNull(await within((open) => open.remove(id)))
       if (!why) {
         forgetPreferences(id, [name, place])

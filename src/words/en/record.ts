@@ -110,6 +110,8 @@ export const recordWords = {
     'Two retests contradict each other, so neither is used: {first}, and {second}. One of the readings, amounts or dates may be wrong, or water was lost.',
   'record.learn.volume.against_known':
     'The retests agree on {low} to {high}, and the volume in the worksheet is {known}. Measure the pool again, or look at the readings and amounts: nothing is taken over.',
+  'record.learn.volume.against_known_open':
+    'The retests agree that the pool holds at least {low}, and the volume in the worksheet is {known}. Measure the pool again, or look at the readings and amounts: nothing is taken over.',
   'record.learn.volume.one': '{quantity} from {from} to {to} ({low} to {high})',
   'record.learn.volume.one_open': '{quantity} from {from} to {to} (at least {low})',
   'record.learn.volume.by': 'It follows from: {evidence}.',

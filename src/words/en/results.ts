@@ -90,7 +90,7 @@ export const results = {
   'page.results.take': 'Into the notebook',
   'page.results.take_as': 'Take the chosen ones in as',
   'page.results.take_as.scenarios': 'scenarios, beside the others',
-  'page.results.take_as.samples': 'samples only, for a scenario to be tied to',
+  'page.results.take_as.samples': 'samples only, for the record and for scenarios to be tied to',
   'page.results.chosen_count': '{count|One is chosen.|# are chosen.}',
   'page.results.chosen_none': 'None is chosen yet: mark rows of the table.',
 
