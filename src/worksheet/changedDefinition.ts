@@ -22,8 +22,16 @@ export function withChangedRow(definition: Definition, name: string, row: Row): 
   return inGroups(definition, (rows) => rows.map((entry) => (nameOf(entry) === name ? { ...row, name } : entry)))
 }
 
+/** With a row of its own goes what its charts drew of it; one that is only shown here is still drawn. */
 export function withoutRow(definition: Definition, name: string): Definition {
-  return inGroups(definition, (rows) => rows.filter((entry) => nameOf(entry) !== name))
+  const left = inGroups(definition, (rows) => rows.filter((entry) => nameOf(entry) !== name))
+  const isOwn = definition.groups.some(({ rows }) => rows.some((row) => typeof row !== 'string' && row.name === name))
+  if (!isOwn || !left.charts) return left
+  const charts = left.charts
+    .filter(({ input }) => input !== name)
+    .map((chart) => ({ ...chart, outputs: chart.outputs.filter((output) => output !== name) }))
+    .filter(({ outputs }) => outputs.length > 0)
+  return { ...left, charts }
 }
 
 /** One place up (-1) or down (1), into the next group at the end of its own; the same definition where there is no further. */

@@ -3,7 +3,7 @@ import { renamedFormula } from './renamedFormula'
 
 /**
  * A definition with other names for some of its quantities and solves, and everything in it that speaks of them: formulas,
- * checks, refusals, bands, declared defaults, places.
+ * checks, refusals, bands, declared defaults, places, charts.
  * @param names old names and new ones; a name that is not there stays
  */
 export function renamedDefinition(definition: Definition, names: ReadonlyMap<string, string>): Definition {
@@ -42,5 +42,12 @@ export function renamedDefinition(definition: Definition, names: ReadonlyMap<str
       ...group,
       rows: group.rows.map((one) => (typeof one === 'string' ? named(one) : row(one))),
     })),
+    ...(definition.charts && {
+      charts: definition.charts.map((chart) => ({
+        ...chart,
+        input: named(chart.input),
+        outputs: chart.outputs.map(named),
+      })),
+    }),
   }
 }

@@ -55,6 +55,11 @@ describe('a copy of every shipped worksheet', () => {
     },
   )
 
+  test('draws its own rows', () => {
+    const { charts } = copyOf('salt')
+    expect(charts).toMatchObject([{ input: 'my_target_salt', outputs: ['my_salt_mass', 'my_salt_bags_whole'] }])
+  })
+
   test('keeps what its formulas say', () => {
     const copy = builtWith(copyOf('saturation'))
     expect(copy.quantities.get('my_lsi')?.formula?.text).toBe('my_water.lsi')
@@ -68,6 +73,15 @@ describe('a copy of every shipped worksheet', () => {
 })
 
 describe('a worksheet of one’s own is changed', () => {
+  test('with a row goes what charts drew of it', () => {
+    const drawn = (...taken: readonly string[]) =>
+      taken.reduce(withoutRow, copyOf('salt')).charts?.map(({ outputs }) => outputs)
+    expect(drawn('my_salt_bags_whole')).toEqual([['my_salt_mass']])
+    expect(drawn('my_salt_bags_whole', 'my_salt_mass')).toEqual([])
+    expect(drawn('my_target_salt')).toEqual([])
+    expect(drawn('volume')).toEqual([['my_salt_mass', 'my_salt_bags_whole']])
+  })
+
   const copy = copyOf('salt')
   const names = (definition: Definition) =>
     definition.groups.flatMap(({ rows }) => rows.map((row) => (typeof row === 'string' ? row : row.name)))

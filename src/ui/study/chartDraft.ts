@@ -1,7 +1,7 @@
 import { hasValue } from '../../engine/outcome'
 import type { Chart } from '../../notebook/notebook'
 import { restsOn } from '../../study/restsOn'
-import { say } from '../../words/say'
+import { hasWords, say } from '../../words/say'
 import type { Row } from '../../worksheet/definition'
 import { labelOf } from '../labelOf'
 import type { Book } from '../shell/book'
@@ -27,19 +27,13 @@ export function usualSpan(row: Row): readonly [number, number] {
 /** The charts that come with the worksheets, under ids that none of the notebook's own has: `saturation/ph`. */
 export function givenCharts(book: Book): readonly SweepChart[] {
   return book.catalog().worksheets.flatMap(({ id: worksheet, charts }) =>
-    (charts ?? []).map(
-      ({ id, label, input, from, to, outputs }): SweepChart => ({
-        kind: 'sweep',
-        id: `${worksheet}/${id}`,
-        name: label ?? say(`chart.${worksheet}.${id}`),
-        input,
-        from,
-        to,
-        points: USUAL_POINTS,
-        outputs,
-        scenarios: usualScenarios(book),
-      }),
-    ),
+    (charts ?? []).map(({ id, label, input, from, to, outputs }): SweepChart => {
+      const against = chartAgainst(book, outputs, input)
+      const key = `chart.${worksheet}.${id}`
+      // a copy of a shipped worksheet has its charts, and neither a label nor words of its own
+      const name = label ?? (hasWords(key) ? say(key) : against.name)
+      return { ...against, id: `${worksheet}/${id}`, name, from, to }
+    }),
   )
 }
 
