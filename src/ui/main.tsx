@@ -13,8 +13,7 @@ import { App } from './App'
 import { prepareLanguage } from './shell/language'
 
 const root = document.getElementById('root')
-prepareLanguage()
-if (root) render(() => <App />, root)
+if (root) void prepareLanguage().then(() => render(() => <App />, root))
 
 /** The page's own numbers come first, then what keeps it for the next visit; milliseconds. */
 const OFFLINE_AFTER = 4000

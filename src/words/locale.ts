@@ -1,5 +1,5 @@
 /** Languages that the page speaks. */
-export const LANGUAGES = ['en'] as const
+export const LANGUAGES = ['en', 'es'] as const
 export type Language = (typeof LANGUAGES)[number]
 
 /** How the reader's sentences, numbers and dates are written. */
@@ -57,6 +57,9 @@ function markOf(tag: string): '.' | ',' {
 
 /** A country of the language that writes numbers with this mark. */
 function withMark(language: Language, decimal: '.' | ','): string {
-  const tags: Record<Language, readonly [point: string, comma: string]> = { en: ['en', 'en-DE'] }
+  const tags: Record<Language, readonly [point: string, comma: string]> = {
+    en: ['en', 'en-DE'],
+    es: ['es-MX', 'es'],
+  }
   return tags[language][decimal === '.' ? 0 : 1]
 }

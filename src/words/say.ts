@@ -7,10 +7,17 @@ import { numberText } from './written'
 export type Key = keyof typeof en
 
 const words: Record<string, string> = { ...start }
+/** the reader's language, where it is another than English */
+let translated: Readonly<Record<string, string>> = {}
 
 /** Brings a part of the catalogue that is not there from the start: a page's own, once it is opened. */
 export function addWords(part: Readonly<Record<string, string>>): void {
   Object.assign(words, part)
+}
+
+/** From here on all is said in the language of this catalogue: every key of ours, in other words. */
+export function translate(catalogue: Readonly<Record<string, string>>): void {
+  translated = catalogue
 }
 
 /**
@@ -19,7 +26,7 @@ export function addWords(part: Readonly<Record<string, string>>): void {
  * @throws RangeError when the catalogue lacks the key: a missing word is a defect of ours, not of the reader's.
  */
 export function say(key: Key | (string & {}), facts: Readonly<Record<string, Fact>> = {}): string {
-  const text = words[key]
+  const text = translated[key] ?? words[key]
   if (text === undefined) throw new RangeError(`the catalogue has no entry "${key}"`)
   return text.replace(/\{(\w+)(?:\|([^|}]*)\|([^}]*))?\}/g, (_, name: string, one?: string, many?: string) => {
     const fact = facts[name]
@@ -30,7 +37,7 @@ export function say(key: Key | (string & {}), facts: Readonly<Record<string, Fac
 
 /** Whether the catalogue has a text for this key. */
 export function hasWords(key: string): boolean {
-  return words[key] !== undefined
+  return (translated[key] ?? words[key]) !== undefined
 }
 
 /**

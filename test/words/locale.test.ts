@@ -15,6 +15,9 @@ describe('a reader', () => {
     ['in the United States', ['en-US', 'en'], NOTHING, { language: 'en', tag: 'en-US', decimal: '.' }],
     ['in Berlin, whose language we do not have', ['de-DE', 'en'], NOTHING, { language: 'en', decimal: ',' }],
     ['in Berlin who chose the point', ['de-DE'], { language: null, decimal: '.' }, { language: 'en', decimal: '.' }],
+    ['in Mexico', ['es-MX'], NOTHING, { language: 'es', tag: 'es-MX', decimal: '.' }],
+    ['in Spain', ['es-ES', 'en'], NOTHING, { language: 'es', tag: 'es-ES', decimal: ',' }],
+    ['in Spain who chose English', ['es-ES'], { language: 'en', decimal: null }, { language: 'en', decimal: ',' }],
     ['whose browser says nothing', [], NOTHING, { language: 'en', tag: 'en', decimal: '.' }],
     ['whose browser says nonsense', ['x_y', '!'], NOTHING, { language: 'en', tag: 'en', decimal: '.' }],
   ])('%s', (_, preferred, chosen, expected) => {

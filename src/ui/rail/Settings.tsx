@@ -1,5 +1,5 @@
 import type { Profile } from '../../notebook/notebook'
-import { locale } from '../../words/locale'
+import { type Language, locale } from '../../words/locale'
 import { say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { speak } from '../shell/language'
@@ -30,6 +30,15 @@ export function Settings() {
           ['system', say('page.paper.system')],
         ]}
         onChange={setPaper}
+      />
+      <Switch<Language>
+        label={say('page.language')}
+        value={locale().language}
+        options={[
+          ['en', 'English'],
+          ['es', 'Español'],
+        ]}
+        onChange={(language) => void speak({ language }, book.settled)}
       />
       <Switch<'.' | ','>
         label={say('page.numbers')}

@@ -30,6 +30,7 @@ export const page = {
   'page.units': 'Units',
   'page.units.us': 'US customary',
   'page.units.metric': 'Metric',
+  'page.language': 'Language',
   'page.numbers': 'Numbers',
   'page.paper': 'Paper',
   'page.paper.light': 'Light',
