@@ -1,0 +1,75 @@
+export const quantitiesPhAlkalinity = {
+  'worksheet.ph_alkalinity.label': 'pH y alcalinidad',
+  'worksheet.ph_alkalinity.help':
+    'Lo que lleva el pH, la alcalinidad y el borato juntos a lo deseado, y el agua justo después. Donde solo el aire puede hacerlo, lo dice.',
+  'worksheet.ph_alkalinity.example':
+    'Una piscina inventada de 37,85 m³ (10 000 gal de EE. UU.) da alcalinidad 80; se desea 100 y el pH queda libre. Bicarbonato de sodio, unos 1,3 kg o 2,8 lb; el pH apenas se mueve.',
+  'group.ph_alkalinity.wanted': 'Deseado',
+  'group.ph_alkalinity.products': 'Con qué',
+  'group.ph_alkalinity.dose': 'Que añadir',
+  'group.ph_alkalinity.after': 'El agua después',
+  'group.ph_alkalinity.drift': 'De semana en semana',
+
+  'quantity.target_ph.label': 'pH deseado',
+  'quantity.target_ph.help':
+    'Solo, la alcalinidad queda libre y se usa lo mínimo de un producto.',
+  'quantity.target_total_alkalinity.label': 'Alcalinidad total deseada',
+  'quantity.target_total_alkalinity.help': 'Sola, el pH queda libre.',
+  'quantity.target_borate.label': 'Borato deseado',
+  'quantity.target_borate.help': 'Como boro; solo donde se usa.',
+  'quantity.acid_product.label': 'Ácido',
+  'quantity.acid_product.help': 'Sin uno, solo se dan equivalentes.',
+  'choice.acid_product.hydrochloric_acid': 'ácido clorhídrico (muriático)',
+  'choice.acid_product.sulfuric_acid': 'ácido sulfúrico',
+  'choice.acid_product.sodium_bisulfate': 'bisulfato de sodio (ácido seco)',
+  'quantity.base_product.label': 'Base',
+  'quantity.base_product.help':
+    'Lo que sube el pH donde la alcalinidad queda libre; la sosa cáustica, solo si se elige.',
+  'choice.base_product.sodium_carbonate': 'carbonato de sodio',
+  'choice.base_product.sodium_bicarbonate': 'bicarbonato de sodio',
+  'choice.base_product.sodium_hydroxide': 'sosa cáustica',
+  'quantity.borate_product.label': 'Producto de borato',
+  'quantity.borate_product.help':
+    'El bórax es una base y necesita ácido con él; el ácido bórico apenas mueve el pH.',
+  'choice.borate_product.borax_decahydrate': 'bórax decahidratado',
+  'choice.borate_product.borax_pentahydrate': 'bórax pentahidratado',
+  'choice.borate_product.boric_acid': 'ácido bórico',
+  'quantity.acid_equivalents.label': 'Ácido, en equivalentes',
+  'quantity.acid_equivalents.help': 'Moles de H⁺ para toda la piscina, sea cual sea el producto.',
+  'quantity.acid_volume.label': 'Ácido que añadir',
+  'quantity.acid_volume.help': 'Todo; se añade en las partes de abajo.',
+  'quantity.acid_mass.label': 'Ácido que añadir, en masa',
+  'quantity.acid_mass.help': 'Todo; se añade en las partes de abajo.',
+  'quantity.bicarbonate_mass.label': 'Bicarbonato que añadir',
+  'quantity.bicarbonate_mass.help':
+    'Bicarbonato de sodio puro; el producto usual tiene el 99 % o más.',
+  'quantity.soda_ash_mass.label': 'Carbonato de sodio que añadir',
+  'quantity.soda_ash_mass.help': 'Carbonato de sodio puro; el producto usual tiene el 99 % o más.',
+  'quantity.borate_mass.label': 'Producto de borato que añadir',
+  'quantity.borate_mass.help': 'El ácido que necesita el bórax está contado arriba.',
+  'quantity.acid_doses.label': 'Ácido en partes',
+  'quantity.acid_doses.help':
+    'Partes iguales; ninguna lleva el pH bajo 7,2 ni supera el tope de la norma.',
+  'quantity.caustic_mass.label': 'Sosa cáustica que añadir',
+  'quantity.caustic_mass.help': 'Solo donde se eligió sosa cáustica.',
+  'quantity.ph_after.label': 'pH después',
+  'quantity.ph_after.help': 'Justo después de todo, sin perder dióxido de carbono.',
+  'quantity.ph_after_aeration.label': 'pH tras el aire',
+  'quantity.ph_after_aeration.help':
+    'Cuando el dióxido de carbono se ha ido: el deseado, o donde lo detiene el propio aire.',
+  'quantity.total_alkalinity_after.label': 'Alcalinidad total después',
+  'quantity.total_alkalinity_after.help': 'La que daría la misma valoración.',
+  'quantity.aeration_needed.label': 'Hace falta aire',
+  'quantity.aeration_needed.help':
+    'Si solo perdiendo dióxido de carbono se llega al pH deseado.',
+  'quantity.borate_after.label': 'Borato después',
+  'quantity.borate_after.help': 'Como boro.',
+  'quantity.lsi_after.label': 'Índice de Langelier después',
+  'quantity.lsi_after.help': 'Justo después de todo.',
+  'quantity.ph_rise_per_week.label': 'Subida del pH en una semana',
+  'quantity.ph_rise_per_week.help':
+    'Cuánto sube el pH por sí solo, visto de análisis en análisis.',
+  'quantity.acid_per_week.label': 'Ácido a la semana',
+  'quantity.acid_per_week.help':
+    'Lo que deshace esa subida. Menos alcalinidad, un pH deseado más alto, una cubierta o un ajuste menor de la célula piden menos.',
+} as const
