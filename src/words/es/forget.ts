@@ -12,8 +12,7 @@ export const forgetWords = {
   'forget.import.blank': 'Vaciar esas filas y borrar el archivo tal como se envió',
   'forget.import.remove': 'Borrar el archivo de laboratorio entero',
   'forget.import.leave': 'Dejarlo como está',
-  'forget.files':
-    'Estos archivos se guardaron de él. Están fuera del alcance de este navegador; bórrelos donde estén:',
+  'forget.files': 'Estos archivos se guardaron de él. Están fuera del alcance de este navegador; bórrelos donde estén:',
   'forget.backups':
     'Estos archivos contienen todo lo que había aquí cuando se guardaron, y pueden contener también este cuaderno:',
   'forget.file': '{file}, guardado {when}, SHA-256 {sha256}…',

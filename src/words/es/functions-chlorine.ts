@@ -3,8 +3,7 @@ export const functionsChlorine = {
     'Cómo se reparte el cloro libre entre HOCl, OCl⁻ y estabilizador, según un modelo publicado a fuerza iónica cero. El modelo de 2019 no da veredicto fuera de 5 a 35 °C; el de 1974 es siempre a 25 °C.',
   'function.CHLORINE.ph': 'pH. Los modelos se acercan más de 6,5 a 8,5.',
   'function.CHLORINE.temperature': 'Temperatura del agua de la piscina.',
-  'function.CHLORINE.free_chlorine':
-    'Cloro libre como lo lee el análisis, con el que está unido al estabilizador.',
+  'function.CHLORINE.free_chlorine': 'Cloro libre como lo lee el análisis, con el que está unido al estabilizador.',
   'function.CHLORINE.cyanuric_acid': 'Ácido cianúrico (estabilizador).',
   'function.CHLORINE.hocl_model': 'El modelo publicado que se usa.',
 
@@ -24,16 +23,14 @@ export const functionsChlorine = {
 
   'function.FC_TO_CYA_SHARE.says': 'El cloro libre como parte del ácido cianúrico.',
   'function.FC_TO_CYA_SHARE.free_chlorine': 'Cloro libre.',
-  'function.FC_TO_CYA_SHARE.cyanuric_acid':
-    'Ácido cianúrico (estabilizador); sin nada de él no hay parte.',
+  'function.FC_TO_CYA_SHARE.cyanuric_acid': 'Ácido cianúrico (estabilizador); sin nada de él no hay parte.',
 
   'function.CYANURIC_ACID_MASS.says':
     'Estabilizador que añadir para una concentración deseada de ácido cianúrico; 0 donde hay bastante.',
   'function.CYANURIC_ACID_MASS.volume': 'Volumen del agua.',
   'function.CYANURIC_ACID_MASS.cyanuric_acid': 'Ácido cianúrico en el agua ahora.',
   'function.CYANURIC_ACID_MASS.target_cyanuric_acid': 'Ácido cianúrico deseado.',
-  'function.CYANURIC_ACID_MASS.stabilizer_purity':
-    'Parte del producto que es ácido cianúrico. Sin dato: todo.',
+  'function.CYANURIC_ACID_MASS.stabilizer_purity': 'Parte del producto que es ácido cianúrico. Sin dato: todo.',
 
   'function.BREAKPOINT_DOSE.says':
     'Cloro que gastan el cloro combinado y el amoníaco hasta el punto de ruptura, por estequiometría. Otras cosas del agua gastan más.',
@@ -57,14 +54,12 @@ export const functionsChlorine = {
 
   'function.CONTACT_TIME.says':
     'Horas durante las que hay que mantener el cloro libre contra un organismo, leídas en tablas publicadas para piscinas públicas. La autoridad sanitaria y la norma van primero. Ningún tiempo se calcula del HOCl.',
-  'function.CONTACT_TIME.organism':
-    'El organismo: Cryptosporidium tras una diarrea, Giardia tras unas heces formadas.',
+  'function.CONTACT_TIME.organism': 'El organismo: Cryptosporidium tras una diarrea, Giardia tras unas heces formadas.',
   'function.CONTACT_TIME.free_chlorine': 'Cloro libre que se mantiene en toda la piscina.',
   'function.CONTACT_TIME.cyanuric_acid':
     'Ácido cianúrico. Por encima de 15 mg/L no hay tiempo publicado: diluya antes.',
   'function.CONTACT_TIME.ph': 'pH; las tablas valen a 7,5 o menos.',
-  'function.CONTACT_TIME.temperature':
-    'Temperatura del agua de la piscina; las tablas valen a 25 °C o más.',
+  'function.CONTACT_TIME.temperature': 'Temperatura del agua de la piscina; las tablas valen a 25 °C o más.',
 
   'function.CHLORINE_PRODUCT_DOSE.says':
     'Cuánto de un producto de cloro lleva el cloro libre a lo deseado, y qué deja en el agua cuando su cloro se ha gastado.',
@@ -79,15 +74,12 @@ export const functionsChlorine = {
   'function.HYPOCHLORITE_LEFT.says':
     'Parte de su concentración que le queda a una solución de hipoclorito guardada, a oscuras y a unos 25 °C; más caliente va de tres a cuatro veces más deprisa por cada 10 °C. Un producto seco conserva la suya. No es un hecho sobre un bidón: una valoración sí.',
   'function.HYPOCHLORITE_LEFT.chlorine_product': 'El producto.',
-  'function.HYPOCHLORITE_LEFT.chlorine_strength':
-    'Su concentración cuando se hizo, según su etiqueta.',
-  'function.HYPOCHLORITE_LEFT.chlorine_strength_basis':
-    'Qué cuenta la concentración de la etiqueta.',
+  'function.HYPOCHLORITE_LEFT.chlorine_strength': 'Su concentración cuando se hizo, según su etiqueta.',
+  'function.HYPOCHLORITE_LEFT.chlorine_strength_basis': 'Qué cuenta la concentración de la etiqueta.',
   'function.HYPOCHLORITE_LEFT.product_age':
     'Días desde que se hizo; pasado un año solo lo dice una valoración. Sin dato: como recién hecho.',
 
-  'function.CYANURIC_ACID_WITH_CHLORINE.says':
-    'Ácido cianúrico que acompaña al cloro de un producto estabilizado.',
+  'function.CYANURIC_ACID_WITH_CHLORINE.says': 'Ácido cianúrico que acompaña al cloro de un producto estabilizado.',
   'function.CYANURIC_ACID_WITH_CHLORINE.chlorine_product': 'El producto.',
   'function.CYANURIC_ACID_WITH_CHLORINE.chlorine_added': 'Cloro que trae.',
 
@@ -98,11 +90,9 @@ export const functionsChlorine = {
   'function.NEUTRALIZER_MASS.target_free_chlorine': 'Cloro libre deseado.',
   'function.NEUTRALIZER_MASS.neutralizer': 'El producto.',
   'function.NEUTRALIZER_MASS.neutralizer_strength': 'Concentración de su etiqueta.',
-  'function.NEUTRALIZER_MASS.neutralizer_strength_basis':
-    'Qué cuenta la concentración. Sin ella no hay dosis.',
+  'function.NEUTRALIZER_MASS.neutralizer_strength_basis': 'Qué cuenta la concentración. Sin ella no hay dosis.',
 
-  'function.CELL_OUTPUT_FROM_CURRENT.says':
-    'Cloro que produce una célula en una hora, por su corriente.',
+  'function.CELL_OUTPUT_FROM_CURRENT.says': 'Cloro que produce una célula en una hora, por su corriente.',
   'function.CELL_OUTPUT_FROM_CURRENT.cell_current': 'Corriente a través de la célula.',
   'function.CELL_OUTPUT_FROM_CURRENT.cell_pairs':
     'Espacios entre placas que atraviesa la misma corriente uno tras otro.',
@@ -117,8 +107,7 @@ export const functionsChlorine = {
   'function.CELL_OUTPUT_MEASURED.dark_hours': 'Horas entre las dos mediciones.',
   'function.CELL_OUTPUT_MEASURED.cell_setting': 'Ajuste de la célula esa noche.',
 
-  'function.CELL_HOURS.says':
-    'Horas al día que tiene que funcionar la célula. Más de 24 significa que no da abasto.',
+  'function.CELL_HOURS.says': 'Horas al día que tiene que funcionar la célula. Más de 24 significa que no da abasto.',
   'function.CELL_HOURS.chlorine_demand': 'Cloro libre que gasta la piscina al día.',
   'function.CELL_HOURS.volume': 'Volumen del agua.',
   'function.CELL_HOURS.cell_output': 'Producción de la célula al ajuste máximo.',
@@ -135,22 +124,18 @@ export const functionsChlorine = {
   'function.CELL_ALKALINITY.chlorine_made': 'Cloro que produjo la célula.',
   'function.CELL_ALKALINITY.chlorine_used': 'Cloro que se gastó.',
 
-  'function.FLOW_MARGIN.says':
-    'Cuánto queda el caudal dentro de lo que admite la célula; bajo cero, queda fuera.',
+  'function.FLOW_MARGIN.says': 'Cuánto queda el caudal dentro de lo que admite la célula; bajo cero, queda fuera.',
   'function.FLOW_MARGIN.pump_flow': 'Caudal medido.',
   'function.FLOW_MARGIN.minimum_cell_flow': 'Caudal mínimo que admite la célula.',
-  'function.FLOW_MARGIN.maximum_cell_flow':
-    'Caudal máximo que admite la célula. Sin dato: solo cuenta el mínimo.',
+  'function.FLOW_MARGIN.maximum_cell_flow': 'Caudal máximo que admite la célula. Sin dato: solo cuenta el mínimo.',
 
   'function.CELL_MAY_RUN.says':
     'Si el caudal y la temperatura dejan funcionar la célula. La sal, el pH y el índice son comprobaciones aparte.',
   'function.CELL_MAY_RUN.pump_flow': 'Caudal medido.',
   'function.CELL_MAY_RUN.minimum_cell_flow': 'Caudal mínimo que admite la célula.',
-  'function.CELL_MAY_RUN.maximum_cell_flow':
-    'Caudal máximo que admite la célula. Sin dato: solo cuenta el mínimo.',
+  'function.CELL_MAY_RUN.maximum_cell_flow': 'Caudal máximo que admite la célula. Sin dato: solo cuenta el mínimo.',
   'function.CELL_MAY_RUN.temperature': 'Temperatura del agua de la piscina.',
-  'function.CELL_MAY_RUN.cell_cold_limit':
-    'Temperatura por debajo de la cual la célula no debe funcionar.',
+  'function.CELL_MAY_RUN.cell_cold_limit': 'Temperatura por debajo de la cual la célula no debe funcionar.',
 
   'function.DILUTION.says':
     'El único vaciado y llenado que pone al alcance todos los límites dados, y cuál de ellos lo pide.',
@@ -159,16 +144,13 @@ export const functionsChlorine = {
   'function.DILUTION.most_salt': 'Sal como mucho. Sin dato: la sal no pone límite.',
   'function.DILUTION.cyanuric_acid': 'Ácido cianúrico en el agua ahora.',
   'function.DILUTION.fill_cyanuric_acid': 'Ácido cianúrico en el agua de llenado.',
-  'function.DILUTION.most_cyanuric_acid':
-    'Ácido cianúrico como mucho. Sin dato: no pone límite.',
+  'function.DILUTION.most_cyanuric_acid': 'Ácido cianúrico como mucho. Sin dato: no pone límite.',
   'function.DILUTION.calcium_hardness': 'Dureza cálcica ahora.',
   'function.DILUTION.fill_calcium_hardness': 'Dureza cálcica del agua de llenado.',
-  'function.DILUTION.most_calcium_hardness':
-    'Dureza cálcica como mucho. Sin dato: no pone límite.',
+  'function.DILUTION.most_calcium_hardness': 'Dureza cálcica como mucho. Sin dato: no pone límite.',
   'function.DILUTION.total_alkalinity': 'Alcalinidad total ahora.',
   'function.DILUTION.fill_total_alkalinity': 'Alcalinidad total del agua de llenado.',
-  'function.DILUTION.most_total_alkalinity':
-    'Alcalinidad total como mucho. Sin dato: no pone límite.',
+  'function.DILUTION.most_total_alkalinity': 'Alcalinidad total como mucho. Sin dato: no pone límite.',
   'function.DILUTION.tds': 'Sólidos disueltos ahora.',
   'function.DILUTION.fill_tds': 'Sólidos disueltos del agua de llenado.',
   'function.DILUTION.most_tds': 'Sólidos disueltos como mucho. Sin dato: no ponen límite.',
@@ -179,8 +161,7 @@ export const functionsChlorine = {
   'function.DILUTION_FRACTION.most': 'Lo que puede dar como mucho.',
   'function.DILUTION_FRACTION.fill': 'Lo que da el agua de llenado.',
 
-  'function.DILUTION_ROUNDS.says':
-    'Vaciados y llenados que renuevan tanto como lo haría uno grande.',
+  'function.DILUTION_ROUNDS.says': 'Vaciados y llenados que renuevan tanto como lo haría uno grande.',
   'function.DILUTION_ROUNDS.drain_fraction': 'Parte del agua que tomaría un solo vaciado.',
   'function.DILUTION_ROUNDS.largest_single_drain': 'Parte que se puede sacar de una vez.',
 
@@ -188,8 +169,7 @@ export const functionsChlorine = {
   'function.ROUND_FRACTION.drain_fraction': 'Parte del agua que tomaría un solo vaciado.',
   'function.ROUND_FRACTION.drain_rounds': 'Número de rondas.',
 
-  'function.CONCENTRATION_AFTER_DILUTION.says':
-    'Lo que da una magnitud después de reponer parte del agua.',
+  'function.CONCENTRATION_AFTER_DILUTION.says': 'Lo que da una magnitud después de reponer parte del agua.',
   'function.CONCENTRATION_AFTER_DILUTION.now': 'Lo que da ahora.',
   'function.CONCENTRATION_AFTER_DILUTION.fill': 'Lo que da el agua de llenado.',
   'function.CONCENTRATION_AFTER_DILUTION.drain_fraction': 'Parte del agua que se repone.',

@@ -16,8 +16,7 @@ export const functionsPool = {
   'function.POOL_MEAN_DEPTH.surface_area': 'Superficie de la piscina; solo hace falta con un foso.',
   'function.POOL_MEAN_DEPTH.hopper_length': 'Longitud del foso, a media altura de sus lados.',
   'function.POOL_MEAN_DEPTH.hopper_width': 'Anchura del foso, a media altura de sus lados.',
-  'function.POOL_MEAN_DEPTH.hopper_depth':
-    'Profundidad del agua sobre el fondo plano del foso, desde la superficie.',
+  'function.POOL_MEAN_DEPTH.hopper_depth': 'Profundidad del agua sobre el fondo plano del foso, desde la superficie.',
 
   'function.POOL_VOLUME.says': 'Volumen del agua: superficie por la forma, por la profundidad media.',
   'function.POOL_VOLUME.shape':
@@ -58,8 +57,7 @@ export const functionsPool = {
   'function.TURNOVER_TIME.volume': 'Volumen del agua.',
   'function.TURNOVER_TIME.pump_flow': 'Caudal medido, no el de la placa de la bomba.',
 
-  'function.TURNOVERS_PER_DAY.says':
-    'Cuántas veces al día mueve la bomba el volumen de la piscina.',
+  'function.TURNOVERS_PER_DAY.says': 'Cuántas veces al día mueve la bomba el volumen de la piscina.',
   'function.TURNOVERS_PER_DAY.volume': 'Volumen del agua.',
   'function.TURNOVERS_PER_DAY.pump_flow': 'Caudal medido, no el de la placa de la bomba.',
   'function.TURNOVERS_PER_DAY.pump_hours': 'Horas al día que funciona la bomba.',
@@ -80,26 +78,22 @@ export const functionsPool = {
   'function.SALT_AFTER_MASS.salt_mass': 'Sal que se añade.',
   'function.SALT_AFTER_MASS.salt_purity': 'Parte del producto que es sal. Sin dato: todo.',
 
-  'function.SALT_FROM_CHLORIDE.says':
-    'Sal que contiene este cloruro, tomado todo como cloruro de sodio.',
+  'function.SALT_FROM_CHLORIDE.says': 'Sal que contiene este cloruro, tomado todo como cloruro de sodio.',
   'function.SALT_FROM_CHLORIDE.chloride': 'Cloruro en el agua.',
 
   'function.SALT_FROM_CONDUCTIVITY.says':
     'Sal que da esta conductividad, tomando todos los iones como sodio y cloruro. Otros iones la hacen marcar de más.',
   'function.SALT_FROM_CONDUCTIVITY.conductivity': 'Conductividad a 25 °C.',
 
-  'function.CONDUCTIVITY_OF_SALT.says':
-    'Conductividad a 25 °C de un agua que no contiene más que esta sal.',
+  'function.CONDUCTIVITY_OF_SALT.says': 'Conductividad a 25 °C de un agua que no contiene más que esta sal.',
   'function.CONDUCTIVITY_OF_SALT.salt': 'Sal en el agua.',
 
   'function.CONDUCTIVITY_AT_25.says':
     'Lo que sería a 25 °C una conductividad medida sin compensación, para agua salada.',
-  'function.CONDUCTIVITY_AT_25.conductivity':
-    'Conductividad medida, sin compensación de temperatura.',
+  'function.CONDUCTIVITY_AT_25.conductivity': 'Conductividad medida, sin compensación de temperatura.',
   'function.CONDUCTIVITY_AT_25.temperature': 'Temperatura del agua en la celda de medida.',
 
-  'function.POTASSIUM_CHLORIDE_MASS.says':
-    'Cloruro de potasio que trae tanto cloruro como esta masa de sal.',
+  'function.POTASSIUM_CHLORIDE_MASS.says': 'Cloruro de potasio que trae tanto cloruro como esta masa de sal.',
   'function.POTASSIUM_CHLORIDE_MASS.salt_mass': 'Masa de cloruro de sodio.',
 
   'function.WATER_LOSS_FROM_SALT.says':
@@ -111,14 +105,12 @@ export const functionsPool = {
 
   'function.TABLE_INDEX.says':
     'Índice de saturación por los factores impresos del operador, con rectas entre sus filas. No sabe nada de la sal más allá del escalón de 1000 mg/L.',
-  'function.TABLE_INDEX.ph':
-    'pH; solo de 7,0 a 8,0 donde hay ácido cianúrico, como están impresos sus factores.',
+  'function.TABLE_INDEX.ph': 'pH; solo de 7,0 a 8,0 donde hay ácido cianúrico, como están impresos sus factores.',
   'function.TABLE_INDEX.temperature': 'Temperatura del agua de la piscina.',
   'function.TABLE_INDEX.calcium_hardness': 'Dureza cálcica.',
   'function.TABLE_INDEX.total_alkalinity':
     'Alcalinidad total valorada; se le quita lo que ponen en ella el cianurato y el borato.',
   'function.TABLE_INDEX.cyanuric_acid': 'Ácido cianúrico.',
   'function.TABLE_INDEX.borate': 'Borato, como boro.',
-  'function.TABLE_INDEX.tds':
-    'Sólidos disueltos: por debajo de 1000 mg/L la constante es 12,1; si no, 12,2.',
+  'function.TABLE_INDEX.tds': 'Sólidos disueltos: por debajo de 1000 mg/L la constante es 12,1; si no, 12,2.',
 } as const

@@ -9,8 +9,7 @@ const READINGS = {
   borate: 'Borato como boro. Su sal cuenta en la medición de alcalinidad.',
   magnesium: 'Magnesio. No tomado cuenta como ninguno.',
   sulfate: 'Sulfato. No tomado cuenta como ninguno.',
-  free_chlorine:
-    'Cloro libre en el frasco. Por encima de 10 mg/L la medición de alcalinidad no se usa.',
+  free_chlorine: 'Cloro libre en el frasco. Por encima de 10 mg/L la medición de alcalinidad no se usa.',
   alkalinity_bottle:
     'Qué fue del cloro en el frasco de la alcalinidad: no se contó (normal), se contó, o se quitó con tiosulfato.',
 } as const
@@ -50,8 +49,7 @@ export const functionsWater = {
   'function.WATER_AFTER.add_calcium_chloride': 'Cloruro de calcio.',
   'function.WATER_AFTER.add_calcium_chloride_dihydrate': 'Cloruro de calcio con dos aguas.',
   'function.WATER_AFTER.add_cyanuric_acid': 'Ácido cianúrico.',
-  'function.WATER_AFTER.add_sodium_hypochlorite':
-    'Hipoclorito de sodio, con la sal que lo acompaña.',
+  'function.WATER_AFTER.add_sodium_hypochlorite': 'Hipoclorito de sodio, con la sal que lo acompaña.',
   'function.WATER_AFTER.add_calcium_hypochlorite': 'Hipoclorito de calcio.',
   'function.WATER_AFTER.add_dichlor': 'Dicloro.',
   'function.WATER_AFTER.add_trichlor': 'Tricloro.',
@@ -59,8 +57,7 @@ export const functionsWater = {
   'function.WATER_AFTER.add_hydrogen_peroxide': 'Peróxido de hidrógeno; quita cloro.',
   'function.WATER_AFTER.add_ascorbic_acid': 'Ácido ascórbico; quita cloro.',
   'function.WATER_AFTER.add_salt': 'Sal.',
-  'function.WATER_AFTER.add_carbon_dioxide':
-    'Dióxido de carbono absorbido; negativo cuando se pierde.',
+  'function.WATER_AFTER.add_carbon_dioxide': 'Dióxido de carbono absorbido; negativo cuando se pierde.',
   'function.WATER_AFTER.chlorine_made': 'Cloro que una célula produjo del cloruro de la propia agua.',
   'function.WATER_AFTER.chlorine_used': 'Cloro gastado. Deja cloruro y ácido.',
   'function.WATER_AFTER.evaporated_share': 'Parte del agua que se fue como vapor.',
@@ -70,8 +67,7 @@ export const functionsWater = {
   ...readings('WATER_AFTER_DILUTION'),
   'function.WATER_AFTER_DILUTION.drain_fraction': 'Parte repuesta, todas las rondas juntas.',
   'function.WATER_AFTER_DILUTION.fill_ph': 'pH del agua de llenado.',
-  'function.WATER_AFTER_DILUTION.fill_temperature':
-    'Temperatura del agua de llenado cuando se midió.',
+  'function.WATER_AFTER_DILUTION.fill_temperature': 'Temperatura del agua de llenado cuando se midió.',
   'function.WATER_AFTER_DILUTION.fill_total_alkalinity': 'Alcalinidad del agua de llenado.',
   'function.WATER_AFTER_DILUTION.fill_calcium_hardness': 'Calcio del agua de llenado.',
   'function.WATER_AFTER_DILUTION.fill_salt': 'Sal del agua de llenado, por su cloruro.',
@@ -100,8 +96,7 @@ export const functionsWater = {
   'function.BALANCE_DOSE.borate_strength_basis':
     'Qué cuenta la concentración: masa, cloro disponible, g/L o grados Baumé.',
 
-  'function.CALCIUM_DOSE.says':
-    'Cloruro de calcio que lleva la dureza cálcica a su objetivo; nada donde ya hay tanta.',
+  'function.CALCIUM_DOSE.says': 'Cloruro de calcio que lleva la dureza cálcica a su objetivo; nada donde ya hay tanta.',
   'function.CALCIUM_DOSE.calcium_hardness': 'Solo calcio, sin magnesio.',
   'function.CALCIUM_DOSE.target_calcium_hardness': 'Dureza cálcica deseada.',
   'function.CALCIUM_DOSE.volume': 'Volumen del agua.',
@@ -114,21 +109,17 @@ export const functionsWater = {
     'El pH al que este calcio y esta alcalinidad de carbonato están justo saturados de calcita, según Standard Methods 2330 B.',
   'function.PH_SATURATION.ph': 'pH del agua; separa el bicarbonato del carbonato.',
   'function.PH_SATURATION.temperature': 'Temperatura del agua.',
-  'function.PH_SATURATION.carbonate_alkalinity':
-    'Alcalinidad de carbonato, no toda la de la valoración.',
+  'function.PH_SATURATION.carbonate_alkalinity': 'Alcalinidad de carbonato, no toda la de la valoración.',
   'function.PH_SATURATION.calcium_hardness': 'Solo calcio, sin magnesio.',
-  'function.PH_SATURATION.ionic_strength':
-    'Fuerza iónica por los iones, no por los sólidos disueltos.',
+  'function.PH_SATURATION.ionic_strength': 'Fuerza iónica por los iones, no por los sólidos disueltos.',
 
   'function.LANGELIER_INDEX.says':
     'pH menos el pH de saturación: por encima de 0 el agua puede depositar calcita; por debajo, disolverla. El tercer decimal no significa nada.',
   'function.LANGELIER_INDEX.ph': 'pH del agua.',
   'function.LANGELIER_INDEX.temperature': 'Temperatura del agua.',
-  'function.LANGELIER_INDEX.carbonate_alkalinity':
-    'Alcalinidad de carbonato, no toda la de la valoración.',
+  'function.LANGELIER_INDEX.carbonate_alkalinity': 'Alcalinidad de carbonato, no toda la de la valoración.',
   'function.LANGELIER_INDEX.calcium_hardness': 'Solo calcio, sin magnesio.',
-  'function.LANGELIER_INDEX.ionic_strength':
-    'Fuerza iónica por los iones, no por los sólidos disueltos.',
+  'function.LANGELIER_INDEX.ionic_strength': 'Fuerza iónica por los iones, no por los sólidos disueltos.',
 
   'function.CARBONATE_ALKALINITY.says':
     'La parte de una alcalinidad valorada que es bicarbonato y carbonato: menos lo que ceden el cianurato, el borato y el hidróxido hasta pH 4,5. A una fuerza iónica conocida, sin pares de iones.',
@@ -154,8 +145,7 @@ export const functionsWater = {
   'function.SALT_FROM_TDS.magnesium': 'Magnesio. No tomado cuenta como ninguno.',
   'function.SALT_FROM_TDS.sulfate': 'Sulfato. No tomado cuenta como ninguno.',
 
-  'function.PK_CARBONIC_1.says':
-    'Primera disociación del ácido carbónico (CO2 disuelto y H2CO3 juntos), sin sal.',
+  'function.PK_CARBONIC_1.says': 'Primera disociación del ácido carbónico (CO2 disuelto y H2CO3 juntos), sin sal.',
   'function.PK_CARBONIC_1.temperature': 'Temperatura del agua.',
   'function.PK_CARBONIC_2.says': 'Segunda disociación del ácido carbónico, sin sal.',
   'function.PK_CARBONIC_2.temperature': 'Temperatura del agua.',

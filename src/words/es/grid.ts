@@ -1,6 +1,5 @@
 export const gridWords = {
-  'page.grid.range':
-    '{rows|una fila|# filas} por {scenarios|un escenario|# escenarios} en la selección',
+  'page.grid.range': '{rows|una fila|# filas} por {scenarios|un escenario|# escenarios} en la selección',
   'page.grid.cleared': '{count|una entrada quitada|# entradas quitadas}',
   'page.grid.filled': '{count|una celda rellenada|# celdas rellenadas}',
   'page.grid.copied': '{count|una celda copiada|# celdas copiadas}',

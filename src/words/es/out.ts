@@ -9,8 +9,7 @@ export const out = {
   'out.csv_says':
     'una línea por escenario, nombres y unidades en la cabecera; la página del laboratorio y las órdenes lo vuelven a leer',
   'out.ods': 'Guardar como hoja de cálculo',
-  'out.ods_says':
-    'OpenDocument (.ods), una hoja por cada hoja, y otra que dice de dónde vienen los números',
+  'out.ods_says': 'OpenDocument (.ods), una hoja por cada hoja, y otra que dice de dónde vienen los números',
   'out.print_says': 'cada hoja en una página',
   'out.saved': '{name} se guardó.',
   'out.small':

@@ -5,16 +5,14 @@ export const pagePlan = {
   'page.plan.scenario': 'Escenario',
   'page.plan.beforehand': 'Lo que se vio en la piscina',
   'page.plan.making': 'Preparando el plan…',
-  'page.plan.none':
-    'No se pudo hacer un plan con esta agua. Busque en las hojas celdas sin respuesta.',
+  'page.plan.none': 'No se pudo hacer un plan con esta agua. Busque en las hojas celdas sin respuesta.',
   'page.plan.found': 'Lo que se halló',
   'page.plan.alone': 'Dejar como está',
   'page.plan.spared': 'No hace falta comprar',
   'page.plan.left_out': 'Queda fuera',
   'page.plan.unmet': 'No se cumple al final',
   'page.plan.empty': 'Nada que hacer: esta agua está donde se desea.',
-  'page.plan.nothing_yet':
-    'Todavía ningún paso: lo que queda fuera, abajo, dice qué hace falta primero.',
+  'page.plan.nothing_yet': 'Todavía ningún paso: lo que queda fuera, abajo, dice qué hace falta primero.',
   'page.plan.today': 'Hoy',
   'page.plan.tomorrow': 'Mañana',
   'page.plan.in_days': 'Dentro de {days} días',

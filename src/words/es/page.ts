@@ -127,8 +127,7 @@ export const page = {
   'page.read_only_short': 'Este cuaderno está abierto en otra pestaña; aquí solo se puede leer.',
   'page.banner.read_only':
     'Este cuaderno está abierto para escribir en otra pestaña. Aquí se puede leer; cuando esa pestaña se cierre, se podrá escribir aquí.',
-  'page.banner.engine':
-    '{why} Se ha puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',
+  'page.banner.engine': '{why} Se ha puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',
   'page.banner.example': 'Este cuaderno es un ejemplo; la piscina y las mediciones son inventadas.',
   'page.banner.worksheets':
     '{count|Una hoja de este cuaderno queda fuera|# problemas dejan fuera hojas de este cuaderno}: {why}',
@@ -193,18 +192,15 @@ export const page = {
   'page.keys.grid.ctrl_home': 'a la primera o la última celda de todas las hojas',
   'page.keys.grid.page': 'doce filas arriba o abajo',
   'page.keys.grid.edit': 'abrir la celda con lo que contiene, o su lista de opciones',
-  'page.keys.grid.type':
-    'empezar una entrada nueva; en una lista de opciones, ir a la que empieza así',
-  'page.keys.grid.clear':
-    'quitar lo escrito; el valor viene entonces de la muestra o del escenario base',
+  'page.keys.grid.type': 'empezar una entrada nueva; en una lista de opciones, ir a la que empieza así',
+  'page.keys.grid.clear': 'quitar lo escrito; el valor viene entonces de la muestra o del escenario base',
   'page.keys.grid.dash': 'y luego Intro: esta medición no se tomó',
   'page.keys.grid.explain': 'qué significa este valor y cómo se calcula',
   'page.keys.grid.menu': 'qué se puede hacer con este escenario',
   'page.keys.entry.enter': 'aceptar e ir abajo; con Mayús, arriba',
   'page.keys.entry.enter_tab': 'aceptar e ir a la derecha; con Mayús, a la izquierda',
   'page.keys.entry.escape': 'dejar la celda como estaba',
-  'page.keys.entry.formula':
-    'empezar una fórmula, con los nombres de las magnitudes: = baseline.ph - 0.2',
+  'page.keys.entry.formula': 'empezar una fórmula, con los nombres de las magnitudes: = baseline.ph - 0.2',
   'page.keys.entry.units': 'un número, solo o con su unidad',
   'page.keys.page.region': 'a la parte siguiente: contenido, cuaderno, cuadrícula, margen',
   'page.keys.page.undo': 'deshacer el último cambio',
@@ -214,8 +210,7 @@ export const page = {
   'page.lab.intro':
     'Resultados de un laboratorio o de un instrumento, como tabla de texto (CSV): elija el archivo o suéltelo en cualquier lugar de la página. Se lee en este navegador y no va a ninguna otra parte.',
   'page.lab.choose': 'Elegir un archivo',
-  'page.lab.questions':
-    '{count|Una cosa que responder primero|# cosas que responder primero}',
+  'page.lab.questions': '{count|Una cosa que responder primero|# cosas que responder primero}',
   'page.lab.columns': 'Cómo se entendieron las columnas',
   'page.lab.col.heading': 'En el archivo',
   'page.lab.col.example': 'Por ejemplo',
@@ -250,8 +245,7 @@ export const page = {
   'page.lab.take': '{count|Incorporar una muestra|Incorporar # muestras}',
   'page.lab.taken': '{count|Se incorporó una muestra|Se incorporaron # muestras}.',
 
-  'notice.fitted':
-    '{name} está fuera del intervalo al que se ajustó la fórmula; tome este valor con cautela.',
+  'notice.fitted': '{name} está fuera del intervalo al que se ajustó la fórmula; tome este valor con cautela.',
   'notice.assumed': '{name}: no se tomó; el valor de la propia hoja ocupa su lugar.',
   'notice.unlikely': '{name}: poco habitual. Se conserva; mire otra vez la medición.',
   'notice.disagree': '{name}: dos formas de hallarlo no concuerdan.',

@@ -10,10 +10,7 @@ export const pasteWords = {
   'page.paste.one_refused': '{quantity}, {scenario}: {why}',
   'page.paste.more_refused': '{count|y una más|y # más}',
   'page.paste.no_words': 'No hay texto en el portapapeles.',
-  'page.paste.blocked':
-    'El navegador no deja que la página lea el portapapeles aquí. Pulse Ctrl V.',
-  'page.paste.too_large':
-    'El portapapeles tiene {count} celdas; como mucho se toman {most} de una vez.',
-  'problem.pasted_twice':
-    '{path}: la misma celda se pegó dos veces, con dos contenidos. Se conservó el primero.',
+  'page.paste.blocked': 'El navegador no deja que la página lea el portapapeles aquí. Pulse Ctrl V.',
+  'page.paste.too_large': 'El portapapeles tiene {count} celdas; como mucho se toman {most} de una vez.',
+  'problem.pasted_twice': '{path}: la misma celda se pegó dos veces, con dos contenidos. Se conservó el primero.',
 } as const

@@ -2,8 +2,7 @@ export const planWords = {
   'plan.step.dose': 'Añada {amount} de {product}.',
   'plan.step.dose_packs':
     'Añada {amount} de {product}: {whole|un envase entero|# envases enteros} de {pack} y {rest} medidos.',
-  'plan.step.dose_at_most':
-    'Añada después el resto de {product} según la nueva medición, como mucho {amount}.',
+  'plan.step.dose_at_most': 'Añada después el resto de {product} según la nueva medición, como mucho {amount}.',
   'plan.step.daily_chlorine':
     '{days|Reponga a mano lo que se llevó el día: |Cada uno de # días reponga a mano lo que se llevó el día: }{amount} de {product}.',
   'plan.step.sequestrant': 'Añada un secuestrante según su propia etiqueta, por {readings}.',
@@ -27,8 +26,7 @@ export const planWords = {
 
   'plan.how.acid':
     'Bomba en marcha, célula parada. Viértalo despacio y cerca del agua a lo largo de la parte honda, nunca en el skimmer.',
-  'plan.how.pour':
-    'Viértalo despacio a lo largo del borde, delante de un retorno, con la bomba en marcha.',
+  'plan.how.pour': 'Viértalo despacio a lo largo del borde, delante de un retorno, con la bomba en marcha.',
   'plan.how.discharge':
     'Deje antes que baje su cloro, con la célula parada, o quítelo con un neutralizador en la manguera; pregunte adónde puede ir el agua salada.',
   'plan.how.dissolve':
@@ -44,8 +42,7 @@ export const planWords = {
   'plan.how.tablets': 'En un dosificador propio, flotante o fijo, nunca en el skimmer.',
   'plan.how.drain':
     'Célula, calentador y bomba parados antes de que el nivel pase el skimmer; otra vez en marcha cuando haya vuelto.',
-  'plan.how.half':
-    'Esto es la mitad de lo que puede hacer falta; el análisis que sigue dice cuánto hizo.',
+  'plan.how.half': 'Esto es la mitad de lo que puede hacer falta; el análisis que sigue dice cuánto hizo.',
   'plan.how.dusk': 'Al anochecer, con la bomba en marcha.',
   'plan.how.closed': 'Mantenga la piscina cerrada hasta que el cloro dé bastante.',
   'plan.how.closed_treatment':
@@ -66,17 +63,14 @@ export const planWords = {
   'plan.caution.calcium_heats': 'El cloruro de calcio se calienta mucho al disolverse.',
   'plan.caution.borate':
     'Algunos países limitan el borato en el agua de piscina y su venta; que los animales no la beban.',
-  'plan.caution.undissolved':
-    'Nada puede quedar sin disolver sobre este revestimiento: blanquea, quema o mancha.',
-  'plan.caution.out_of_water':
-    'Nadie en el agua mientras se dosifica, ni cuando una bomba parada arranca otra vez.',
+  'plan.caution.undissolved': 'Nada puede quedar sin disolver sobre este revestimiento: blanquea, quema o mancha.',
+  'plan.caution.out_of_water': 'Nadie en el agua mientras se dosifica, ni cuando una bomba parada arranca otra vez.',
   'plan.caution.large_chlorine':
     'Calentador, cubierta y juegos de agua parados mientras el cloro sea alto; bajo techo, puertas abiertas y ventiladores.',
   'plan.caution.finish_maker': 'La hoja de quien hizo el acabado va primero.',
   'plan.caution.shell_lifts':
     'El agua del terreno puede levantar o agrietar un vaso y una lámina puede encoger: compruebe la capa freática y la válvula de alivio, no vacíe nunca la piscina.',
-  'plan.caution.runs_dry':
-    'El equipo que marcha en seco se rompe; corte la corriente en su interruptor.',
+  'plan.caution.runs_dry': 'El equipo que marcha en seco se rompe; corte la corriente en su interruptor.',
   'plan.caution.discharge':
     'Adónde puede ir el agua es ley local: como mucho {most} mg/L de cloro en muchos lugares, y el agua salada a menudo prohibida en pluviales, césped y fosa séptica.',
   'plan.caution.dechlorinate':
@@ -91,8 +85,7 @@ export const planWords = {
     'El cloro libre da {free} mg/L y hay motivo para dudar: un análisis blanqueado da casi nada en una piscina que puede tener treinta. Ni cloro ni ácido.',
   'plan.gate.high_chlorine':
     'El cloro libre es {free} mg/L. Por encima de {most} mg/L yerran los análisis de pH y alcalinidad: ni ácido ni nada para la alcalinidad hasta que haya bajado.',
-  'plan.gate.fresh_plaster':
-    'El enlucido tiene menos de {days} días: ni sal, ni célula, ni pastillas.',
+  'plan.gate.fresh_plaster': 'El enlucido tiene menos de {days} días: ni sal, ni célula, ni pastillas.',
 
   'plan.retest.censored':
     'Mida otra vez {readings} de modo que dé un número: diluya la muestra donde pasó del máximo del análisis.',
@@ -108,16 +101,14 @@ export const planWords = {
   'plan.retest.salt_alarm':
     'La palabra de la célula sola no es una medición: nada de sal. Mida el agua; el frío, la cal, las placas gastadas, el poco caudal, el aire y el cableado también se leen como poca sal.',
   'plan.retest.salt_second': 'Mida la sal por un segundo método.',
-  'plan.retest.stabilizer_second':
-    'Mida otra vez el estabilizador; solo se mide bien al cabo de una semana.',
+  'plan.retest.stabilizer_second': 'Mida otra vez el estabilizador; solo se mide bien al cabo de una semana.',
   'plan.retest.calcium_second': 'Mida otra vez el calcio.',
   'plan.retest.borate_second': 'Mida otra vez el borato.',
   'plan.retest.combined':
     'Mida otra vez {readings}: el monopersulfato se lee como cloro combinado. Abra puertas, ponga ventiladores, renueve parte del agua.',
   'plan.retest.combined_after':
     'Mida otra vez {readings}. Si el cloro combinado no bajó, renueve agua; no repita la dosis.',
-  'plan.retest.chlorine_falls':
-    'Mida el cloro libre cada día hasta que haya bajado a su objetivo.',
+  'plan.retest.chlorine_falls': 'Mida el cloro libre cada día hasta que haya bajado a su objetivo.',
   'plan.retest.test_error':
     'Mida primero otra vez {readings}: el error del análisis solo podría volver del revés lo que dice este plan.',
   'plan.retest.each_day':
@@ -142,8 +133,7 @@ export const planWords = {
   'plan.verdict.test_error':
     '{reading} está tan cerca del extremo del intervalo que el error del análisis podría cambiarlo.',
   'plan.verdict.falls': 'Por encima del objetivo, {target}: baja por sí solo.',
-  'plan.verdict.chlorine_lost':
-    'Sin la demanda diaria no se sabe lo que dejan de él las esperas.',
+  'plan.verdict.chlorine_lost': 'Sin la demanda diaria no se sabe lo que dejan de él las esperas.',
   'plan.verdict.salt_high':
     'No hay que comprar sal: hay más que el objetivo, {target}. Solo la baja la dilución, donde se da un máximo.',
   'plan.verdict.calcium_high':
@@ -151,14 +141,11 @@ export const planWords = {
   'plan.verdict.stabilizer_high':
     'No hay que comprar estabilizador: hay más que el objetivo, {target}. Solo lo baja la dilución.',
   'plan.verdict.no_calcium_wall': 'No hay que comprar calcio: esta pared no tiene nada que perder.',
-  'plan.verdict.no_stabilizer_spa':
-    'No hay que comprar estabilizador: en un spa no va ninguno.',
+  'plan.verdict.no_stabilizer_spa': 'No hay que comprar estabilizador: en un spa no va ninguno.',
   'plan.verdict.still_dissolving':
     'El último estabilizador se disuelve todavía; mida otra vez dentro de {days|un día|# días}.',
-  'plan.verdict.over_ratio':
-    'El estabilizador está en {ratio} a 1 del cloro deseado; se busca {aim} a 1 o menos.',
-  'plan.verdict.phosphate':
-    'No hay que comprar nada contra el fosfato: por sí solo no pide ningún paso.',
+  'plan.verdict.over_ratio': 'El estabilizador está en {ratio} a 1 del cloro deseado; se busca {aim} a 1 o menos.',
+  'plan.verdict.phosphate': 'No hay que comprar nada contra el fosfato: por sí solo no pide ningún paso.',
 
   'plan.cell.salt_unknown': 'hay que medir otra vez la sal',
   'plan.cell.not_tested': 'hay que medir otra vez',
@@ -175,8 +162,7 @@ export const planWords = {
   'plan.swim.chlorine_unknown': 'Hay que medir el cloro libre.',
   'plan.swim.chlorine_low': 'El cloro libre, {free} mg/L, está por debajo del mínimo, {least}.',
   'plan.swim.chlorine_high': 'El cloro libre, {free} mg/L, está por encima del máximo, {most}.',
-  'plan.swim.ratio':
-    'El estabilizador es más de {closing} veces el cloro libre; ahí un código cierra la piscina.',
+  'plan.swim.ratio': 'El estabilizador es más de {closing} veces el cloro libre; ahí un código cierra la piscina.',
   'plan.swim.ph_unknown': 'Hay que medir el pH.',
   'plan.swim.ph': 'El pH {ph} está fuera de lo que pueden tener los bañistas.',
   'plan.swim.after':
@@ -189,21 +175,17 @@ export const planWords = {
   'plan.product.water': 'agua',
 
   'problem.plan_rules': '{path}: esto no es un conjunto válido de reglas del plan.',
-  'problem.plan_too_shallow':
-    '{path}: no se puede sacar agua sin dejar demasiado poca en la parte baja de una lámina.',
-  'problem.plan_product_barred':
-    '{path}: un caso que se da deja fuera estos productos: {products}.',
+  'problem.plan_too_shallow': '{path}: no se puede sacar agua sin dejar demasiado poca en la parte baja de una lámina.',
+  'problem.plan_product_barred': '{path}: un caso que se da deja fuera estos productos: {products}.',
   'problem.rule_not_known': '{path}: las reglas no tienen ese valor.',
-  'problem.rule_outside':
-    '{path}: {found} no está entre {least} y {most}; más allá, la regla no protegería a nadie.',
+  'problem.rule_outside': '{path}: {found} no está entre {least} y {most}; más allá, la regla no protegería a nadie.',
   'problem.plan_kept_out': '{path}: una regla deja fuera este paso: {rule}.',
   'problem.plan_index_first':
     '{path}: el índice pasaría de {lsi}; baje primero el pH o la alcalinidad. Se puede alcanzar {reached} de los {wanted} deseados.',
   'problem.plan_no_stabilizer_spa': '{path}: en un spa no va ningún estabilizador.',
   'problem.plan_still_dissolving': '{path}: el último estabilizador se disuelve todavía.',
   'problem.plan_cell_stays_off': '{path}: la célula sigue parada.',
-  'problem.plan_falls':
-    '{path}: el cloro libre, {free}, tiene que bajar primero a {wanted}; no se conoce la demanda.',
+  'problem.plan_falls': '{path}: el cloro libre, {free}, tiene que bajar primero a {wanted}; no se conoce la demanda.',
   'problem.plan_least_first':
     '{path}: el objetivo, {target}, es demasiado poco para la norma o para tanto estabilizador; el plan mantiene {end}.',
   'problem.plan_risen_over':

@@ -4,8 +4,7 @@ export const problemsWorksheet = {
   'problem.formulas_on_their_way':
     '{path}: lo que lee fórmulas todavía viene de camino a este navegador. Escríbala otra vez dentro de un momento.',
   'problem.formula_empty': '{path}: la fórmula está vacía.',
-  'problem.formula_too_long':
-    '{path}: la fórmula tiene {found} caracteres; se leen como mucho {most}.',
+  'problem.formula_too_long': '{path}: la fórmula tiene {found} caracteres; se leen como mucho {most}.',
   'problem.formula_too_large':
     '{path}: la fórmula tiene más de {most} partes; ponga algunas en filas propias y use sus nombres.',
   'problem.formula_too_deep':
@@ -13,27 +12,23 @@ export const problemsWorksheet = {
   'problem.formula_number_too_large': '{path}: {found} es demasiado grande para un número.',
   'problem.formula_ends_early':
     '{path}: la fórmula termina tras «{after}», donde tiene que seguir un número, una magnitud o una función.',
-  'problem.formula_not_closed':
-    '{path}: el paréntesis del carácter {at} no está cerrado; falta un «)» al final.',
+  'problem.formula_not_closed': '{path}: el paréntesis del carácter {at} no está cerrado; falta un «)» al final.',
   'problem.formula_comma':
     '{path}: hay una coma en el carácter {at}; los argumentos se separan con «;» y los decimales se escriben con punto.',
-  'problem.formula_text_not_closed':
-    '{path}: el texto que empieza en el carácter {at} no está cerrado; falta un «"».',
+  'problem.formula_text_not_closed': '{path}: el texto que empieza en el carácter {at} no está cerrado; falta un «"».',
   'problem.formula_scenario_name':
     "{path}: en el carácter {at} empieza un nombre entre comillas simples; es un escenario, y le siguen un punto y una magnitud, como en 'As tested'.ph.",
   'problem.formula_wants_operand':
     '{path}: en el carácter {at} está «{found}», donde se espera un número, una magnitud o una función.',
   'problem.formula_wants_operator':
     '{path}: en el carácter {at} está «{found}», donde se espera un operador como + o el final.',
-  'problem.formula_wants_close':
-    '{path}: en el carácter {at} está «{found}», donde se espera un operador o «)».',
+  'problem.formula_wants_close': '{path}: en el carácter {at} está «{found}», donde se espera un operador o «)».',
   'problem.formula_wants_argument_end':
     '{path}: en el carácter {at} está «{found}», donde se espera un operador, «;» o «)».',
   'problem.formula_unknown_name': '{path}: «{name}», en el carácter {at}, no es ninguna magnitud.',
   'problem.formula_name_in_capitals':
     '{path}: «{name}», en el carácter {at}, no es ninguna magnitud; los nombres van en minúsculas: «{meant}».',
-  'problem.formula_name_not_taken':
-    '{path}: «{name}», en el carácter {at}, es de otra hoja; inclúyalo en “takes”.',
+  'problem.formula_name_not_taken': '{path}: «{name}», en el carácter {at}, es de otra hoja; inclúyalo en “takes”.',
   'problem.formula_other_scenario':
     '{path}: «{name}», en el carácter {at}, lee otro escenario, lo que no puede una hoja que viene con la aplicación.',
   'problem.formula_unknown_function':
@@ -72,18 +67,14 @@ export const problemsWorksheet = {
   'problem.definition_wants_number': '{path}: aquí se espera un número, no {found}.',
   'problem.definition_wants_whole_number': '{path}: aquí se espera un número entero, no {found}.',
   'problem.definition_wants_list': '{path}: aquí se espera una lista entre corchetes, no {found}.',
-  'problem.definition_wants_two_numbers':
-    '{path}: aquí se esperan dos números entre corchetes, no {found}.',
-  'problem.definition_wants_object':
-    '{path}: aquí se esperan nombres y valores entre llaves, no {found}.',
+  'problem.definition_wants_two_numbers': '{path}: aquí se esperan dos números entre corchetes, no {found}.',
+  'problem.definition_wants_object': '{path}: aquí se esperan nombres y valores entre llaves, no {found}.',
   'problem.definition_wants_other': '{path}: {found} no es lo que se espera aquí.',
   'problem.definition_empty_text': '{path}: el texto está vacío.',
   'problem.definition_long_text': '{path}: el texto tiene más de {bound} caracteres.',
   'problem.definition_too_low': '{path}: {found} es demasiado pequeño; se acepta al menos {bound}.',
-  'problem.definition_too_high':
-    '{path}: {found} es demasiado grande; se acepta como mucho {bound}.',
-  'problem.definition_too_few':
-    '{path}: aquí {bound|se espera al menos una entrada|se esperan al menos # entradas}.',
+  'problem.definition_too_high': '{path}: {found} es demasiado grande; se acepta como mucho {bound}.',
+  'problem.definition_too_few': '{path}: aquí {bound|se espera al menos una entrada|se esperan al menos # entradas}.',
   'problem.definition_too_many':
     '{path}: aquí {bound|se acepta como mucho una entrada|se aceptan como mucho # entradas}.',
   'problem.definition_bad_name':
@@ -95,16 +86,14 @@ export const problemsWorksheet = {
   'problem.definition_bad_value': '{path}: {found} no se acepta aquí; use {accepted}.',
   'problem.definition_unknown_key': '{path}: aquí no se conoce nada con este nombre.',
 
-  'problem.worksheet_twice':
-    '{path}: ya hay una hoja «{name}», en {other}; dé a esta otro id.',
+  'problem.worksheet_twice': '{path}: ya hay una hoja «{name}», en {other}; dé a esta otro id.',
   'problem.worksheet_shadows_shipped':
     '{path}: «{name}» es una hoja que viene con la aplicación y no se puede sustituir; dé a esta otro id.',
   'problem.name_twice':
     '{path}: «{name}» ya existe, en {other}; un nombre significa una sola magnitud en todas las hojas.',
   'problem.name_shadows_shipped':
     '{path}: «{name}» viene con la aplicación, en {other}, y no se puede sustituir; use otro nombre, como my_{name}.',
-  'problem.name_is_function':
-    '{path}: «{name}» es una función y no puede ser el nombre de una magnitud.',
+  'problem.name_is_function': '{path}: «{name}» es una función y no puede ser el nombre de una magnitud.',
   'problem.name_reserved':
     '{path}: «{name}» significa otra cosa en las fórmulas y no puede ser el nombre de una magnitud.',
   'problem.takes_nothing': '{path}: ninguna hoja da «{name}».',
@@ -115,24 +104,18 @@ export const problemsWorksheet = {
   'problem.row_not_taken': '{path}: «{name}» es de otra hoja; inclúyalo en “takes”.',
   'problem.unit_unknown':
     '{path}: «{found}» no es una unidad que se conozca aquí; escríbala como en «mg/L as CaCO3», «°C» o «m³».',
-  'problem.span_order':
-    '{path}: el extremo bajo, {low}, no está por debajo del extremo alto, {high}.',
-  'problem.default_outside':
-    '{path}: {found} está fuera de lo que acepta la fila, de {low} a {high}.',
+  'problem.span_order': '{path}: el extremo bajo, {low}, no está por debajo del extremo alto, {high}.',
+  'problem.default_outside': '{path}: {found} está fuera de lo que acepta la fila, de {low} a {high}.',
   'problem.default_not_a_choice': '{path}: «{found}» no es una de las opciones {accepted}.',
-  'problem.plausible_outside':
-    '{path}: esto se sale de lo que acepta la fila, de {low} a {high}.',
-  'problem.band_without_ends':
-    '{path}: una banda necesita un extremo bajo, uno alto o los dos.',
+  'problem.plausible_outside': '{path}: esto se sale de lo que acepta la fila, de {low} a {high}.',
+  'problem.band_without_ends': '{path}: una banda necesita un extremo bajo, uno alto o los dos.',
   'problem.when_of_wrong_kind':
     '{path}: una condición sobre una elección es una lista de ids, y una sobre un número es “from” y “below”.',
   'problem.when_not_a_choice': '{path}: «{found}» no es una de las opciones {accepted}.',
   'problem.refused': '{path}: aquí no hay respuesta: {why}',
   'problem.stand_in_not_read': '{path}: la fórmula de la fila no lee «{name}».',
   'problem.solve_unknown_function': '{path}: no hay ninguna función bloqueada «{name}».',
-  'problem.solve_of_one_result':
-    '{path}: {name} da un solo resultado; llámela en una fórmula.',
-  'problem.solve_unknown_input':
-    '{path}: {function} no tiene ninguna entrada «{name}»; tiene {accepted}.',
+  'problem.solve_of_one_result': '{path}: {name} da un solo resultado; llámela en una fórmula.',
+  'problem.solve_unknown_input': '{path}: {function} no tiene ninguna entrada «{name}»; tiene {accepted}.',
   'problem.solve_input_missing': '{path}: {function} necesita una entrada «{name}».',
 } as const

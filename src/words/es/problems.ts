@@ -2,15 +2,11 @@ export const problems = {
   'problem.not_a_number': '{path}: el resultado no es un número.',
   'problem.no_number':
     '{path}: el resultado no es un número que exista. Mire entre qué divide la fórmula, o de qué toma una raíz o un logaritmo.',
-  'problem.not_computable':
-    '{path}: esto no se puede calcular. Mire la fórmula y lo que lee.',
+  'problem.not_computable': '{path}: esto no se puede calcular. Mire la fórmula y lo que lee.',
   'problem.division_by_zero': '{path}: la fórmula divide entre cero.',
-  'problem.circular':
-    '{path}: esta fórmula necesita su propio resultado. Quite de ella la magnitud que vuelve aquí.',
-  'problem.not_a_number_here':
-    '{path}: la fórmula escrita no da un número. Esta fila admite números.',
-  'problem.entry_out_of_range':
-    '{path}: la fórmula escrita da {found}; esta fila admite de {min} a {max}.',
+  'problem.circular': '{path}: esta fórmula necesita su propio resultado. Quite de ella la magnitud que vuelve aquí.',
+  'problem.not_a_number_here': '{path}: la fórmula escrita no da un número. Esta fila admite números.',
+  'problem.entry_out_of_range': '{path}: la fórmula escrita da {found}; esta fila admite de {min} a {max}.',
   'problem.unknown_quantity': '{path}: no hay ninguna magnitud «{name}».',
   'problem.engine_failed':
     'Las hojas dejaron de calcular ({why}). Se han puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',

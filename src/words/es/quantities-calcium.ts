@@ -16,8 +16,7 @@ export const quantitiesCalcium = {
   'choice.calcium_product.calcium_chloride': 'cloruro de calcio, contado en seco',
   'choice.calcium_product.calcium_chloride_dihydrate': 'cloruro de calcio dihidratado',
   'quantity.calcium_product_mass.label': 'Producto de calcio que añadir',
-  'quantity.calcium_product_mass.help':
-    'Todo, para el volumen tal como está; como mucho 50 mg/L en un día.',
+  'quantity.calcium_product_mass.help': 'Todo, para el volumen tal como está; como mucho 50 mg/L en un día.',
   'quantity.calcium_hardness_after.label': 'Dureza cálcica después',
   'quantity.calcium_hardness_after.help': 'Con todo disuelto y mezclado.',
   'quantity.lsi_after_calcium.label': 'Índice de Langelier después',
@@ -27,6 +26,5 @@ export const quantitiesCalcium = {
   'quantity.ph_after_calcium.label': 'pH después',
   'quantity.ph_after_calcium.help': 'El calcio se une al carbonato y baja un poco el pH.',
   'quantity.salt_after_calcium.label': 'Sal después',
-  'quantity.salt_after_calcium.help':
-    'Como la lee una tira: el cloruro del producto cuenta como sal.',
+  'quantity.salt_after_calcium.help': 'Como la lee una tira: el cloruro del producto cuenta como sal.',
 } as const

@@ -11,8 +11,7 @@ export const quantitiesChlorine = {
   'group.chlorine.breakpoint': 'Cloro combinado',
 
   'quantity.target_free_chlorine.label': 'Cloro libre deseado',
-  'quantity.target_free_chlorine.help':
-    'Al menos lo que pide la norma; que baste o no lo decide el estabilizador.',
+  'quantity.target_free_chlorine.help': 'Al menos lo que pide la norma; que baste o no lo decide el estabilizador.',
   'quantity.chlorine_rise.label': 'Cloro libre que falta',
   'quantity.chlorine_rise.help': 'Cuánto está el cloro libre por debajo de lo deseado.',
   'quantity.chlorine_product.label': 'Producto de cloro',
@@ -26,8 +25,7 @@ export const quantitiesChlorine = {
   'quantity.product_age.help':
     'Días desde que se hizo. El hipoclorito en solución pierde fuerza todo el tiempo; si se valoró hoy, la edad es 0.',
   'quantity.chlorine_strength_used.label': 'Concentración usada',
-  'quantity.chlorine_strength_used.help':
-    'Lo que queda de la concentración de la etiqueta a esta edad.',
+  'quantity.chlorine_strength_used.help': 'Lo que queda de la concentración de la etiqueta a esta edad.',
   'quantity.chlorine_product_mass.label': 'Producto de cloro que añadir',
   'quantity.chlorine_product_mass.help': 'Para el volumen tal como está.',
   'quantity.chlorine_product_volume.label': 'En volumen',
@@ -41,8 +39,7 @@ export const quantitiesChlorine = {
   'quantity.ph_after_chlorine.label': 'pH justo después',
   'quantity.ph_after_chlorine.help': 'Con todo mezclado y nada de su cloro gastado.',
   'quantity.ph_after_chlorine_used.label': 'pH cuando se ha gastado',
-  'quantity.ph_after_chlorine_used.help':
-    'El cloro que se gasta deja ácido; sin perder dióxido de carbono.',
+  'quantity.ph_after_chlorine_used.help': 'El cloro que se gasta deja ácido; sin perder dióxido de carbono.',
   'quantity.total_alkalinity_after_chlorine_used.label': 'Alcalinidad cuando se ha gastado',
   'quantity.total_alkalinity_after_chlorine_used.help':
     'El tricloro y el dicloro quitan algo; los hipocloritos no quitan nada.',

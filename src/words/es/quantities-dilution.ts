@@ -11,18 +11,15 @@ export const quantitiesDilution = {
   'group.dilution.after': 'El agua después',
 
   'quantity.most_salt.label': 'Sal como mucho',
-  'quantity.most_salt.help':
-    'Donde no se indica nada decide el intervalo de la célula, si se conoce.',
+  'quantity.most_salt.help': 'Donde no se indica nada decide el intervalo de la célula, si se conoce.',
   'quantity.most_salt_used.label': 'Sal como mucho, usada',
-  'quantity.most_salt_used.help':
-    'Lo que se indicó; lo que pide el intervalo de la célula donde no se indicó nada.',
+  'quantity.most_salt_used.help': 'Lo que se indicó; lo que pide el intervalo de la célula donde no se indicó nada.',
   'quantity.most_cyanuric_acid.label': 'Ácido cianúrico como mucho',
   'quantity.most_cyanuric_acid.help': 'Si no se indica nada, no hay límite.',
   'quantity.most_calcium_hardness.label': 'Dureza cálcica como mucho',
   'quantity.most_calcium_hardness.help': 'Si no se indica nada, no hay límite.',
   'quantity.most_total_alkalinity.label': 'Alcalinidad total como mucho',
-  'quantity.most_total_alkalinity.help':
-    'Si no se indica nada, no hay límite; casi siempre el ácido es mejor camino.',
+  'quantity.most_total_alkalinity.help': 'Si no se indica nada, no hay límite; casi siempre el ácido es mejor camino.',
   'quantity.most_tds.label': 'Sólidos disueltos como mucho',
   'quantity.most_tds.help': 'Si no se indica nada, no hay límite; la sal cuenta en ellos.',
 
@@ -47,18 +44,15 @@ export const quantitiesDilution = {
   'quantity.fill_temperature.help': 'En el grifo, cuando se midió su pH.',
 
   'quantity.largest_single_drain.label': 'Mayor vaciado de una vez',
-  'quantity.largest_single_drain.help':
-    'La parte del agua que se puede sacar de una vez; lo habitual es un tercio.',
+  'quantity.largest_single_drain.help': 'La parte del agua que se puede sacar de una vez; lo habitual es un tercio.',
   'quantity.drain_flow.label': 'Caudal de vaciado',
   'quantity.drain_flow.help': 'Lo que saca la bomba o el sifón.',
   'quantity.fill_flow.label': 'Caudal de llenado',
   'quantity.fill_flow.help': 'Lo que da el grifo; lo dicen un cubo y un reloj.',
   'quantity.drain_fraction.label': 'Parte que renovar',
-  'quantity.drain_fraction.help':
-    'Como un solo vaciado y llenado; 0 donde nada supera su límite.',
+  'quantity.drain_fraction.help': 'Como un solo vaciado y llenado; 0 donde nada supera su límite.',
   'quantity.dilution_governs.label': 'Lo que la pide',
-  'quantity.dilution_governs.help':
-    'Lo que más supera su límite; lo demás entra en los suyos por el camino.',
+  'quantity.dilution_governs.help': 'Lo que más supera su límite; lo demás entra en los suyos por el camino.',
   'choice.dilution_governs.none': 'nada',
   'choice.dilution_governs.salt': 'la sal',
   'choice.dilution_governs.cyanuric_acid': 'el ácido cianúrico',
@@ -93,8 +87,7 @@ export const quantitiesDilution = {
   'quantity.tds_after_dilution.label': 'Sólidos disueltos después',
   'quantity.tds_after_dilution.help': 'Tras la última ronda, mezclados.',
   'quantity.ph_after_dilution.label': 'pH después',
-  'quantity.ph_after_dilution.help':
-    'Recién mezcladas las dos aguas, sin ganar ni perder dióxido de carbono.',
+  'quantity.ph_after_dilution.help': 'Recién mezcladas las dos aguas, sin ganar ni perder dióxido de carbono.',
   'quantity.iron_after_dilution.label': 'Hierro después',
   'quantity.iron_after_dilution.help': 'Tras la última ronda, mezclado.',
   'group.dilution.make_up': 'Lluvia y reposición',

@@ -24,17 +24,14 @@ export const quantitiesGenerator = {
   'quantity.free_chlorine_dawn.label': 'Cloro libre al amanecer',
   'quantity.free_chlorine_dawn.help': 'Antes de salir el sol, con el mismo análisis.',
   'quantity.dark_hours.label': 'Horas entre ambos',
-  'quantity.dark_hours.help':
-    'De una medición a la otra, con la célula en marcha todo el tiempo.',
+  'quantity.dark_hours.help': 'De una medición a la otra, con la célula en marcha todo el tiempo.',
   'quantity.cell_output_measured.label': 'Producción, medida',
   'quantity.cell_output_measured.help':
     'Lo que produjo la célula esa noche como mínimo; lo que gastó el agua no está incluido.',
   'quantity.cell_output_used.label': 'Producción usada',
-  'quantity.cell_output_used.help':
-    'La medida donde la hay; si no, la de la placa; si no, por la corriente.',
+  'quantity.cell_output_used.help': 'La medida donde la hay; si no, la de la placa; si no, por la corriente.',
   'quantity.chlorine_demand.label': 'Cloro gastado al día',
-  'quantity.chlorine_demand.help':
-    'Por el sol, los bañistas y lo demás; al aire libre suele ser de 1 a 4 mg/L.',
+  'quantity.chlorine_demand.help': 'Por el sol, los bañistas y lo demás; al aire libre suele ser de 1 a 4 mg/L.',
   'quantity.cell_setting.label': 'Ajuste',
   'quantity.cell_setting.help': 'La parte del tiempo, o de su producción, a la que está puesta la célula.',
   'quantity.generator_hours.label': 'La célula tiene que funcionar',
@@ -50,22 +47,18 @@ export const quantitiesGenerator = {
   'quantity.minimum_cell_flow.label': 'La célula necesita al menos',
   'quantity.minimum_cell_flow.help': 'El caudal mínimo que da su fabricante.',
   'quantity.maximum_cell_flow.label': 'La célula admite como mucho',
-  'quantity.maximum_cell_flow.help':
-    'El caudal máximo que da su fabricante; si no se indica, solo cuenta el mínimo.',
+  'quantity.maximum_cell_flow.help': 'El caudal máximo que da su fabricante; si no se indica, solo cuenta el mínimo.',
   'quantity.cell_cold_limit.label': 'Límite de frío de la célula',
-  'quantity.cell_cold_limit.help':
-    'Por debajo de él la célula tiene que descansar; suele ser de 10 a 15 °C.',
+  'quantity.cell_cold_limit.help': 'Por debajo de él la célula tiene que descansar; suele ser de 10 a 15 °C.',
   'quantity.minimum_cell_flow_used.label': 'Caudal mínimo usado',
   'quantity.minimum_cell_flow_used.help':
     'Lo que se indicó; 2,65 m³/h (700 gal/h de EE. UU.) para una célula pequeña de piscina elevada.',
   'quantity.flow_margin.label': 'Caudal dentro de sus límites por',
-  'quantity.flow_margin.help':
-    'La distancia al límite más cercano; bajo cero, el caudal queda fuera.',
+  'quantity.flow_margin.help': 'La distancia al límite más cercano; bajo cero, el caudal queda fuera.',
   'verdict.flow_margin.below': 'El caudal está fuera de lo que admite la célula.',
   'verdict.flow_margin.within': 'El caudal es el que admite la célula.',
   'quantity.cell_may_run.label': 'La célula puede funcionar',
-  'quantity.cell_may_run.help':
-    'Por caudal, frío y sal. El pH y el índice se dicen debajo; dañan las placas despacio.',
+  'quantity.cell_may_run.help': 'Por caudal, frío y sal. El pH y el índice se dicen debajo; dañan las placas despacio.',
   'quantity.cell_looked_at.label': 'Mirada por última vez',
   'quantity.cell_looked_at.help': 'Días desde que alguien miró entre las placas.',
   'quantity.cell_look_due.label': 'Mirar otra vez en',

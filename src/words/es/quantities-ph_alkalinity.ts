@@ -11,8 +11,7 @@ export const quantitiesPhAlkalinity = {
   'group.ph_alkalinity.drift': 'De semana en semana',
 
   'quantity.target_ph.label': 'pH deseado',
-  'quantity.target_ph.help':
-    'Solo, la alcalinidad queda libre y se usa lo mínimo de un producto.',
+  'quantity.target_ph.help': 'Solo, la alcalinidad queda libre y se usa lo mínimo de un producto.',
   'quantity.target_total_alkalinity.label': 'Alcalinidad total deseada',
   'quantity.target_total_alkalinity.help': 'Sola, el pH queda libre.',
   'quantity.target_borate.label': 'Borato deseado',
@@ -29,8 +28,7 @@ export const quantitiesPhAlkalinity = {
   'choice.base_product.sodium_bicarbonate': 'bicarbonato de sodio',
   'choice.base_product.sodium_hydroxide': 'sosa cáustica',
   'quantity.borate_product.label': 'Producto de borato',
-  'quantity.borate_product.help':
-    'El bórax es una base y necesita ácido con él; el ácido bórico apenas mueve el pH.',
+  'quantity.borate_product.help': 'El bórax es una base y necesita ácido con él; el ácido bórico apenas mueve el pH.',
   'choice.borate_product.borax_decahydrate': 'bórax decahidratado',
   'choice.borate_product.borax_pentahydrate': 'bórax pentahidratado',
   'choice.borate_product.boric_acid': 'ácido bórico',
@@ -41,15 +39,13 @@ export const quantitiesPhAlkalinity = {
   'quantity.acid_mass.label': 'Ácido que añadir, en masa',
   'quantity.acid_mass.help': 'Todo; se añade en las partes de abajo.',
   'quantity.bicarbonate_mass.label': 'Bicarbonato que añadir',
-  'quantity.bicarbonate_mass.help':
-    'Bicarbonato de sodio puro; el producto usual tiene el 99 % o más.',
+  'quantity.bicarbonate_mass.help': 'Bicarbonato de sodio puro; el producto usual tiene el 99 % o más.',
   'quantity.soda_ash_mass.label': 'Carbonato de sodio que añadir',
   'quantity.soda_ash_mass.help': 'Carbonato de sodio puro; el producto usual tiene el 99 % o más.',
   'quantity.borate_mass.label': 'Producto de borato que añadir',
   'quantity.borate_mass.help': 'El ácido que necesita el bórax está contado arriba.',
   'quantity.acid_doses.label': 'Ácido en partes',
-  'quantity.acid_doses.help':
-    'Partes iguales; ninguna lleva el pH bajo 7,2 ni supera el tope de la norma.',
+  'quantity.acid_doses.help': 'Partes iguales; ninguna lleva el pH bajo 7,2 ni supera el tope de la norma.',
   'quantity.caustic_mass.label': 'Sosa cáustica que añadir',
   'quantity.caustic_mass.help': 'Solo donde se eligió sosa cáustica.',
   'quantity.ph_after.label': 'pH después',
@@ -60,15 +56,13 @@ export const quantitiesPhAlkalinity = {
   'quantity.total_alkalinity_after.label': 'Alcalinidad total después',
   'quantity.total_alkalinity_after.help': 'La que daría la misma valoración.',
   'quantity.aeration_needed.label': 'Hace falta aire',
-  'quantity.aeration_needed.help':
-    'Si solo perdiendo dióxido de carbono se llega al pH deseado.',
+  'quantity.aeration_needed.help': 'Si solo perdiendo dióxido de carbono se llega al pH deseado.',
   'quantity.borate_after.label': 'Borato después',
   'quantity.borate_after.help': 'Como boro.',
   'quantity.lsi_after.label': 'Índice de Langelier después',
   'quantity.lsi_after.help': 'Justo después de todo.',
   'quantity.ph_rise_per_week.label': 'Subida del pH en una semana',
-  'quantity.ph_rise_per_week.help':
-    'Cuánto sube el pH por sí solo, visto de análisis en análisis.',
+  'quantity.ph_rise_per_week.help': 'Cuánto sube el pH por sí solo, visto de análisis en análisis.',
   'quantity.acid_per_week.label': 'Ácido a la semana',
   'quantity.acid_per_week.help':
     'Lo que deshace esa subida. Menos alcalinidad, un pH deseado más alto, una cubierta o un ajuste menor de la célula piden menos.',

@@ -29,15 +29,13 @@ export const quantitiesPlan = {
   'quantity.contact_time.help':
     'Solo según las tablas publicadas para piscinas públicas, nunca entre sus filas. La autoridad sanitaria y la norma van primero.',
   'quantity.chlorine_doubt.label': 'Motivo para dudar del análisis de cloro',
-  'quantity.chlorine_doubt.help':
-    'Si un análisis que da casi nada puede estar blanqueado por un cloro muy alto.',
+  'quantity.chlorine_doubt.help': 'Si un análisis que da casi nada puede estar blanqueado por un cloro muy alto.',
   'choice.chlorine_doubt.none': 'ninguno',
   'choice.chlorine_doubt.recent_dose': 'una dosis o pastillas en los dos últimos días',
   'choice.chlorine_doubt.flashed': 'un color que apareció y se fue',
   'choice.chlorine_doubt.strip_white': 'una tira que quedó blanca',
   'quantity.circulation.label': 'Circulación',
-  'quantity.circulation.help':
-    'Si la bomba mueve el agua por un filtro limpio. Donde no, no se dosifica nada.',
+  'quantity.circulation.help': 'Si la bomba mueve el agua por un filtro limpio. Donde no, no se dosifica nada.',
   'choice.circulation.running': 'en marcha',
   'choice.circulation.no_flow': 'sin caudal',
   'choice.circulation.dirty_filter': 'filtro sucio',
@@ -45,16 +43,14 @@ export const quantitiesPlan = {
   'quantity.stabilizer_days.label': 'Días desde que se añadió estabilizador',
   'quantity.stabilizer_days.help': 'El estabilizador solo se mide bien al cabo de una semana.',
   'quantity.sequestrant_days.label': 'Días desde que se añadió un secuestrante',
-  'quantity.sequestrant_days.help':
-    'Un secuestrante mantiene el metal en el agua; el análisis lo sigue viendo.',
+  'quantity.sequestrant_days.help': 'Un secuestrante mantiene el metal en el agua; el análisis lo sigue viendo.',
   'quantity.neutralizer_product.label': 'Neutralizador de cloro',
   'quantity.neutralizer_product.help': 'Lo que quita cloro donde hay muchísimo de más.',
   'choice.neutralizer_product.sodium_thiosulfate': 'tiosulfato de sodio',
   'choice.neutralizer_product.hydrogen_peroxide': 'peróxido de hidrógeno',
   'choice.neutralizer_product.ascorbic_acid': 'ácido ascórbico',
   'quantity.neutralizer_mass.label': 'Neutralizador hasta el cloro deseado',
-  'quantity.neutralizer_mass.help':
-    'Todo, por estequiometría; se añade la mitad y luego se mide el agua.',
+  'quantity.neutralizer_mass.help': 'Todo, por estequiometría; se añade la mitad y luego se mide el agua.',
 
   'quantity.step_product.label': 'Producto del paso',
   'quantity.step_product.help': 'Por aquello de que está hecho.',
@@ -97,8 +93,7 @@ export const quantitiesPlan = {
   'quantity.step_borate.label': 'Borato tras el paso',
   'quantity.step_borate.help': 'Como boro.',
   'quantity.step_salt.label': 'Sal tras el paso',
-  'quantity.step_salt.help':
-    'Como la lee una tira, con el cloruro del cloruro de calcio y el del cloro gastado.',
+  'quantity.step_salt.help': 'Como la lee una tira, con el cloruro del cloruro de calcio y el del cloro gastado.',
   'quantity.step_free_chlorine.label': 'Cloro libre tras el paso',
   'quantity.step_free_chlorine.help': 'Justo después, menos lo que se gastó.',
   'quantity.drain_free_chlorine.label': 'Cloro libre tras la dilución',

@@ -1,7 +1,6 @@
 export const quantitiesPool = {
   'worksheet.pool.label': 'Piscina',
-  'worksheet.pool.help':
-    'De qué está hecha la piscina, cuánta agua contiene y cada cuánto mueve la bomba esa agua.',
+  'worksheet.pool.help': 'De qué está hecha la piscina, cuánta agua contiene y cada cuánto mueve la bomba esa agua.',
   'worksheet.pool.example':
     'Una piscina inventada, de 8 m por 4 m y con suelo uniforme de 1,2 a 1,8 m de agua: 48 m³, con un 10 % de margen a cada lado. Una bomba medida a 8 m³/h la mueve en 6 h.',
   'group.pool.kind': 'Qué es',
@@ -11,8 +10,7 @@ export const quantitiesPool = {
   'group.pool.evaporation': 'Evaporación',
 
   'quantity.water_body.label': 'Tipo de vaso',
-  'quantity.water_body.help':
-    'Lo que la gente hace en él; los spas y las piscinas de chapoteo tienen límites propios.',
+  'quantity.water_body.help': 'Lo que la gente hace en él; los spas y las piscinas de chapoteo tienen límites propios.',
   'choice.water_body.pool': 'piscina',
   'choice.water_body.spa': 'spa o bañera de hidromasaje',
   'choice.water_body.wading': 'piscina de chapoteo',
@@ -28,8 +26,7 @@ export const quantitiesPool = {
   'quantity.shell_age.help':
     'Días desde que la superficie se llenó por primera vez; el enlucido reciente necesita otra agua durante 28 días.',
   'quantity.setting.label': 'Lugar',
-  'quantity.setting.help':
-    'Al aire libre el sol gasta el cloro; bajo techo el aire contiene más dióxido de carbono.',
+  'quantity.setting.help': 'Al aire libre el sol gasta el cloro; bajo techo el aire contiene más dióxido de carbono.',
   'choice.setting.indoor': 'bajo techo',
   'choice.setting.outdoor': 'al aire libre',
   'quantity.use.label': 'Uso',
@@ -37,8 +34,7 @@ export const quantitiesPool = {
   'choice.use.private': 'privado',
   'choice.use.public': 'público',
   'quantity.sanitizer.label': 'Desinfectante',
-  'quantity.sanitizer.help':
-    'Lo que mantiene el agua libre de gérmenes; el cloro de una célula de sal es cloro.',
+  'quantity.sanitizer.help': 'Lo que mantiene el agua libre de gérmenes; el cloro de una célula de sal es cloro.',
   'choice.sanitizer.chlorine': 'cloro',
   'choice.sanitizer.bromine': 'bromo',
   'choice.sanitizer.biguanide': 'biguanida',
@@ -88,8 +84,7 @@ export const quantitiesPool = {
   'quantity.measured_volume.help':
     'Leído en un contador de agua al llenar la piscina; va antes que el volumen por la forma.',
   'quantity.salt_mass_added.label': 'Sal añadida',
-  'quantity.salt_mass_added.help':
-    'Una masa conocida de sal disuelta, para hallar el volumen por lo que subió la sal.',
+  'quantity.salt_mass_added.help': 'Una masa conocida de sal disuelta, para hallar el volumen por lo que subió la sal.',
   'quantity.salt_before.label': 'Sal de antes',
   'quantity.salt_before.help':
     'Una medición anterior de la sal: antes de añadir esa sal o, si no se añadió, antes de perder agua.',
@@ -101,8 +96,7 @@ export const quantitiesPool = {
   'quantity.volume_high.label': 'Volumen, como mucho',
   'quantity.volume_high.help': 'El extremo alto de lo que puede ser el volumen.',
   'quantity.volume_from_salt_rise.label': 'Volumen por la subida de la sal',
-  'quantity.volume_from_salt_rise.help':
-    'El volumen en el que la sal añadida produce la subida que se midió.',
+  'quantity.volume_from_salt_rise.help': 'El volumen en el que la sal añadida produce la subida que se midió.',
   'quantity.water_depth_mean.label': 'Profundidad media',
   'quantity.water_depth_mean.help': 'La profundidad que, por la superficie, da el volumen.',
   'quantity.water_surface.label': 'Superficie',
@@ -115,24 +109,18 @@ export const quantitiesPool = {
   'quantity.pump_hours.label': 'Bomba en marcha',
   'quantity.pump_hours.help': 'Horas al día.',
   'quantity.turnover_time.label': 'Recirculación',
-  'quantity.turnover_time.help':
-    'Cuánto tarda la bomba en mover tanta agua como contiene la piscina.',
-  'verdict.turnover_time.within':
-    'La bomba mueve el agua de la piscina en el tiempo que da la norma.',
-  'verdict.turnover_time.above':
-    'La bomba tarda en mover el agua de la piscina más de lo que da la norma.',
+  'quantity.turnover_time.help': 'Cuánto tarda la bomba en mover tanta agua como contiene la piscina.',
+  'verdict.turnover_time.within': 'La bomba mueve el agua de la piscina en el tiempo que da la norma.',
+  'verdict.turnover_time.above': 'La bomba tarda en mover el agua de la piscina más de lo que da la norma.',
   'quantity.turnovers_per_day.label': 'Recirculaciones al día',
-  'quantity.turnovers_per_day.help':
-    'Cuántas veces al día mueve la bomba tanta agua como contiene la piscina.',
+  'quantity.turnovers_per_day.help': 'Cuántas veces al día mueve la bomba tanta agua como contiene la piscina.',
 
   'quantity.air_temperature.label': 'Temperatura del aire',
   'quantity.air_temperature.help': 'Del aire sobre el agua.',
   'quantity.relative_humidity.label': 'Humedad relativa',
   'quantity.relative_humidity.help': 'Del aire sobre el agua, como parte de 0 a 1.',
   'quantity.wind_speed.label': 'Viento en el agua',
-  'quantity.wind_speed.help':
-    'Justo sobre la superficie; detrás de una valla es mucho menor que el pronóstico.',
+  'quantity.wind_speed.help': 'Justo sobre la superficie; detrás de una valla es mucho menor que el pronóstico.',
   'quantity.evaporation.label': 'Evaporación',
-  'quantity.evaporation.help':
-    'El agua que una piscina abierta y en uso cede al aire en un día; la sal se queda.',
+  'quantity.evaporation.help': 'El agua que una piscina abierta y en uso cede al aire en un día; la sal se queda.',
 } as const

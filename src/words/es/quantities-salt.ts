@@ -10,11 +10,9 @@ export const quantitiesSalt = {
   'group.salt.loss': 'Agua perdida, según la sal',
 
   'quantity.cell_salt_low.label': 'Sal mínima de la célula',
-  'quantity.cell_salt_low.help':
-    'El extremo bajo del intervalo de sal que da el fabricante de la célula.',
+  'quantity.cell_salt_low.help': 'El extremo bajo del intervalo de sal que da el fabricante de la célula.',
   'quantity.cell_salt_high.label': 'Sal máxima de la célula',
-  'quantity.cell_salt_high.help':
-    'El extremo alto del intervalo de sal que da el fabricante de la célula.',
+  'quantity.cell_salt_high.help': 'El extremo alto del intervalo de sal que da el fabricante de la célula.',
   'quantity.target_salt.label': 'Sal deseada',
   'quantity.target_salt.help': 'Donde no se indica nada, se usa el centro del intervalo de la célula.',
   'quantity.salt_test_error.label': 'Error del análisis de sal',
@@ -23,8 +21,7 @@ export const quantitiesSalt = {
   'quantity.salt_window_middle.label': 'Centro del intervalo',
   'quantity.salt_window_middle.help': 'A medio camino entre lo que la célula admite como mínimo y como máximo.',
   'quantity.target_salt_used.label': 'Sal deseada, usada',
-  'quantity.target_salt_used.help':
-    'Lo que se indicó; el centro del intervalo de la célula donde no se indicó nada.',
+  'quantity.target_salt_used.help': 'Lo que se indicó; el centro del intervalo de la célula donde no se indicó nada.',
   'quantity.salt_at_most.label': 'Sal como mucho',
   'quantity.salt_at_most.help':
     'Donde se detiene la dilución: el máximo del intervalo, menos el error del análisis si el agua lo supera ahora.',
@@ -52,8 +49,7 @@ export const quantitiesSalt = {
   'quantity.salt_rise_per_bag.label': 'Un saco sube',
   'quantity.salt_rise_per_bag.help': 'Cuánto sube un saco entero la sal de esta piscina.',
   'quantity.days_between.label': 'Días entre mediciones',
-  'quantity.days_between.help':
-    'De la medición de sal anterior a esta, sin añadir sal por el camino.',
+  'quantity.days_between.help': 'De la medición de sal anterior a esta, sin añadir sal por el camino.',
   'quantity.water_loss.label': 'Agua perdida',
   'quantity.water_loss.help':
     'Por fuga, salpicaduras y lavado del filtro juntos; la evaporación no se lleva sal. Dos mediciones dan un intervalo ancho: un indicio, no una medida.',

@@ -17,8 +17,7 @@ export const quantitiesStabilizer = {
   'choice.hocl_model.wahman_2019': 'Wahman y Alexander, 2019',
   'choice.hocl_model.obrien_1974': 'O’Brien, Morris y Butler, 1974',
   'quantity.hocl.label': 'Cloro activo (HOCl)',
-  'quantity.hocl.help':
-    'Ácido hipocloroso, la parte del cloro libre que mata los gérmenes de inmediato.',
+  'quantity.hocl.help': 'Ácido hipocloroso, la parte del cloro libre que mata los gérmenes de inmediato.',
   'verdict.hocl.below': 'Menos cloro activo del que pide esa norma.',
   'verdict.hocl.within': 'Tanto cloro activo como pide esa norma.',
   'verdict.hocl.above': 'Más cloro activo del que esa norma permite para bañarse.',
@@ -26,8 +25,7 @@ export const quantitiesStabilizer = {
   'quantity.ocl.help':
     'La otra parte que ningún estabilizador retiene; es débil y se convierte en HOCl donde este se gasta.',
   'quantity.bound_chlorine.label': 'Retenido por el estabilizador',
-  'quantity.bound_chlorine.help':
-    'Cloro libre unido al ácido cianúrico, que se suelta a medida que se gasta el resto.',
+  'quantity.bound_chlorine.help': 'Cloro libre unido al ácido cianúrico, que se suelta a medida que se gasta el resto.',
   'quantity.hocl_obrien.label': 'Cloro activo, modelo de 1974',
   'quantity.hocl_obrien.help':
     'La misma pregunta según O’Brien, Morris y Butler a 25 °C, sea cual sea la temperatura de la piscina.',

@@ -24,10 +24,8 @@ export const refusals = {
     '{path}: el agua de llenado tiene tanto calcio como el límite, o lleva la piscina por encima de él. Use otra agua de llenado.',
   'problem.unreachable.tds':
     '{path}: el agua de llenado tiene tantos sólidos disueltos como el límite, o lleva la piscina por encima de él. Use otra agua de llenado.',
-  'problem.unreachable.ph':
-    '{path}: ese pH no se alcanza con estos productos; la sosa cáustica podría, si se elige.',
-  'problem.unreachable.drain_fraction':
-    '{path}: habría que sacar toda el agua; ningún número de rondas hace eso.',
+  'problem.unreachable.ph': '{path}: ese pH no se alcanza con estos productos; la sosa cáustica podría, si se elige.',
+  'problem.unreachable.drain_fraction': '{path}: habría que sacar toda el agua; ningún número de rondas hace eso.',
 
   'page.short.disagree': 'mediciones que no concuerdan',
   'page.short.not_for': 'no para esta piscina',
