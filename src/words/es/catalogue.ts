@@ -1,13 +1,18 @@
+import { assumptions } from './assumptions'
 import { backup } from './backup'
+import { carry } from './carry'
 import { cases } from './cases'
 import { casesPool } from './cases-pool'
 import { casesWater } from './cases-water'
 import { cautions } from './cautions'
 import { cellMenu } from './cell-menu'
+import { desk } from './desk'
 import { findWords } from './find'
 import { forgetWords } from './forget'
+import { formula } from './formula'
 import { functions } from './functions'
 import { gridWords } from './grid'
+import { handout } from './handout'
 import { headless } from './headless'
 import { keeping } from './keeping'
 import { notices } from './notices'
@@ -36,25 +41,34 @@ import { quantitiesSalt } from './quantities-salt'
 import { quantitiesSample } from './quantities-sample'
 import { quantitiesSaturation } from './quantities-saturation'
 import { quantitiesStabilizer } from './quantities-stabilizer'
+import { ranges } from './ranges'
+import { recordWords } from './record'
 import { refusals } from './refusals'
 import { results } from './results'
+import { rows } from './rows'
 import { ruleValues } from './rule-values'
 import { strengths } from './strengths'
 import { study } from './study'
+import { trace } from './trace'
 import { units } from './units'
 
 /** All that the page says, in Spanish; key by key what `en/catalogue.ts` says in English. */
 export const es: Readonly<Record<string, string>> = {
+  ...assumptions,
   ...backup,
+  ...carry,
   ...casesPool,
   ...casesWater,
   ...cases,
   ...cautions,
   ...cellMenu,
+  ...desk,
   ...findWords,
   ...forgetWords,
+  ...formula,
   ...functions,
   ...gridWords,
+  ...handout,
   ...headless,
   ...keeping,
   ...noticesWorksheets,
@@ -83,10 +97,14 @@ export const es: Readonly<Record<string, string>> = {
   ...quantitiesSample,
   ...quantitiesSaturation,
   ...quantitiesStabilizer,
+  ...ranges,
+  ...recordWords,
   ...refusals,
   ...results,
+  ...rows,
   ...ruleValues,
   ...strengths,
   ...study,
+  ...trace,
   ...units,
 }

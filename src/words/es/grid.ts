@@ -12,4 +12,6 @@ export const gridWords = {
   'page.state.sample': 'de la muestra',
   'page.state.baseline': 'sigue al escenario base',
   'page.state.default': 'valor de la propia hoja',
+  'page.grid.width_of': 'Anchura de «{name}»',
+  'page.scenario.width': 'Cambiar la anchura',
 } as const

@@ -60,4 +60,5 @@ export const pagePlan = {
   'page.plan.cost_sum': 'Todo cuesta {cost}.',
   'page.plan.holds_for':
     'Todas las cantidades valen para {volume} de agua. La etiqueta del producto y la norma local van primero; el trabajo eléctrico es de un electricista autorizado.',
+  'page.plan.handout': 'Hoja del cliente',
 } as const

@@ -193,4 +193,5 @@ export const planWords = {
   'problem.plan_not_met': '{path}: el objetivo, {target}, no se cumple al final.',
   'problem.plan_limit_under_target':
     '{path}: el máximo, {most}, está por debajo de aquello hasta lo que dosifica el plan, {least}.',
+  'plan.step.dose_whole_packs': 'Añada {amount} de {product}: {whole|un envase entero|# envases enteros} de {pack}.',
 } as const

@@ -126,4 +126,10 @@ export const problemsNotebook = {
     'Se cerró la conexión con el almacén del navegador. Guarde el cuaderno en un archivo y cargue la página otra vez.',
   'problem.storage_failed':
     'El navegador no pudo conservar los últimos cambios: {why}. Guarde el cuaderno en un archivo.',
+  'formula.in_scenario': '{name} en «{scenario}»',
+  'problem.worksheet_in_use': 'La hoja «{id}» la leen {users}; cambie antes esas fórmulas.',
+  'problem.link_circle':
+    '{path}: esto daría vueltas en círculo: {circle}. Ninguna fórmula puede esperar su propia respuesta; quite uno de estos enlaces.',
+  'problem.carry_nothing':
+    'Todavía no se prevé nada de esta agua, así que no hay nada que llevar adelante. La hoja dice qué le falta.',
 } as const

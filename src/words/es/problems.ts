@@ -14,4 +14,12 @@ export const problems = {
     'Un cálculo tardó más de {seconds} segundos y se detuvo. Las hojas se han puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',
   'problem.engine_gave_up':
     'Las hojas no pueden calcular este cuaderno. Deshaga la última fórmula o guarde el cuaderno en un archivo; nada de lo escrito se ha perdido.',
+  'problem.engine_runaway':
+    'El último cambio, {what}, no se pudo calcular a tiempo, dos veces, y se deshizo. Las hojas se han puesto en marcha otra vez desde el cuaderno; nada más de lo escrito se ha perdido.',
+  'problem.engine_runaway_kept':
+    'El último cambio no se pudo calcular a tiempo, dos veces. Las hojas se han puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',
+  'engine.what.cell': '«{quantity}» en «{scenario}»',
+  'engine.what.row': 'la fila «{name}»',
+  'engine.what.worksheet': 'la hoja «{name}»',
+  'engine.what.other': 'el que se hizo antes de que las hojas se detuvieran',
 } as const

@@ -27,4 +27,6 @@ export const quantitiesCalcium = {
   'quantity.ph_after_calcium.help': 'El calcio se une al carbonato y baja un poco el pH.',
   'quantity.salt_after_calcium.label': 'Sal después',
   'quantity.salt_after_calcium.help': 'Como la lee una tira: el cloruro del producto cuenta como sal.',
+  'quantity.calcium_pack_mass.label': 'Envase de cloruro de calcio',
+  'quantity.calcium_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
 } as const

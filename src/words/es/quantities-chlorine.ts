@@ -48,4 +48,8 @@ export const quantitiesChlorine = {
     'Lo que gastan el cloro combinado y el amoníaco según su fórmula; otras cosas del agua gastan más.',
   'quantity.breakpoint_free_chlorine.label': 'Cloro libre para ello',
   'quantity.breakpoint_free_chlorine.help': 'Lo que hay y la dosis juntos.',
+  'quantity.chlorine_pack_volume.label': 'Envase de cloro, líquido',
+  'quantity.chlorine_pack_volume.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
+  'quantity.chlorine_pack_mass.label': 'Envase de cloro, seco',
+  'quantity.chlorine_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
 } as const

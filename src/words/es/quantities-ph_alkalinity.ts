@@ -66,4 +66,15 @@ export const quantitiesPhAlkalinity = {
   'quantity.acid_per_week.label': 'Ácido a la semana',
   'quantity.acid_per_week.help':
     'Lo que deshace esa subida. Menos alcalinidad, un pH deseado más alto, una cubierta o un ajuste menor de la célula piden menos.',
+  'quantity.acid_pack_volume.label': 'Envase de ácido, líquido',
+  'quantity.acid_pack_volume.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
+  'quantity.acid_pack_mass.label': 'Envase de ácido, seco',
+  'quantity.acid_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
+  'quantity.base_pack_mass.label': 'Envase de lo que sube el pH',
+  'quantity.base_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
+  'quantity.bicarbonate_pack_mass.label': 'Envase de bicarbonato',
+  'quantity.bicarbonate_pack_mass.help':
+    'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
+  'quantity.borate_pack_mass.label': 'Envase de borato',
+  'quantity.borate_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
 } as const

@@ -62,4 +62,6 @@ export const quantitiesStabilizer = {
   'quantity.cyanuric_acid_from_trichlor.label': 'Una semana de tricloro trae',
   'quantity.cyanuric_acid_from_trichlor.help':
     'El ácido cianúrico que traen siete días en que el tricloro cubre la demanda.',
+  'quantity.stabilizer_pack_mass.label': 'Envase de estabilizador',
+  'quantity.stabilizer_pack_mass.help': 'Como se vende; el plan dice entonces envases enteros y lo que se mide aparte.',
 } as const

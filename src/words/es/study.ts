@@ -127,4 +127,8 @@ export const study = {
   'chart.ph_alkalinity.acid': 'Ácido y alcalinidad frente al pH deseado',
   'chart.generator.demand': 'Horas de la célula frente a la demanda de cloro',
   'chart.generator.setting': 'Horas de la célula frente a su ajuste',
+  'page.study.read_panel': '{name}: {readings}',
+  'page.study.matters.assumed': '{output} es una suposición en este escenario: se toma como se escribió.',
+  'page.study.matters.formulas':
+    'Calculadas por una fórmula escrita allí, y tomadas por tan exactas como una medición: {names}.',
 } as const
