@@ -127,7 +127,6 @@ export const page = {
   'page.read_only_short': 'Este cuaderno está abierto en otra pestaña; aquí solo se puede leer.',
   'page.banner.read_only':
     'Este cuaderno está abierto para escribir en otra pestaña. Aquí se puede leer; cuando esa pestaña se cierre, se podrá escribir aquí.',
-  'page.banner.engine': '{why} Se ha puesto en marcha otra vez desde el cuaderno; nada de lo escrito se ha perdido.',
   'page.banner.example': 'Este cuaderno es un ejemplo; la piscina y las mediciones son inventadas.',
   'page.banner.worksheets':
     '{count|Una hoja de este cuaderno queda fuera|# problemas dejan fuera hojas de este cuaderno}: {why}',
@@ -193,10 +192,11 @@ export const page = {
   'page.keys.grid.page': 'doce filas arriba o abajo',
   'page.keys.grid.edit': 'abrir la celda con lo que contiene, o su lista de opciones',
   'page.keys.grid.type': 'empezar una entrada nueva; en una lista de opciones, ir a la que empieza así',
-  'page.keys.grid.clear': 'quitar lo escrito; el valor viene entonces de la muestra o del escenario base',
+  'page.keys.grid.clear':
+    'quitar lo escrito en las celdas elegidas; el valor viene entonces de la muestra o del escenario base',
   'page.keys.grid.dash': 'y luego Intro: esta medición no se tomó',
   'page.keys.grid.explain': 'qué significa este valor y cómo se calcula',
-  'page.keys.grid.menu': 'qué se puede hacer con este escenario',
+  'page.keys.grid.menu': 'qué se puede hacer con las celdas elegidas y su escenario',
   'page.keys.entry.enter': 'aceptar e ir abajo; con Mayús, arriba',
   'page.keys.entry.enter_tab': 'aceptar e ir a la derecha; con Mayús, a la izquierda',
   'page.keys.entry.escape': 'dejar la celda como estaba',

@@ -19,8 +19,6 @@ export const planWords = {
   'plan.step.tomorrow': 'Basta por hoy. Siga mañana, dentro de {hours} horas.',
   'plan.step.cell_on': 'Ponga la célula en marcha.',
   'plan.step.cell_on_hours': 'Ponga la célula en marcha {hours} horas al día.',
-
-  'plan.amount.two': '{large} {small}',
   'plan.case.text': '{text}',
   'plan.case.asks': 'Todavía no se sabe: {readings}. Hasta entonces esto sigue en pie.',
 

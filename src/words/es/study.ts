@@ -47,7 +47,7 @@ export const study = {
   'page.study.no_answer': 'sin respuesta',
   'page.study.side.below': '{value} bajo',
   'page.study.side.above': '{value} alto',
-  'page.study.gap': '{name}, {span}: {why}',
+  'page.study.gap': '{label} ({names}), {span}: {why}',
   'page.study.gaps': 'Donde no hay respuesta',
   'page.study.table': 'Tabla de los puntos',
   'page.study.held':
@@ -124,7 +124,7 @@ export const study = {
   'chart.salt.target': 'Sal que añadir frente al objetivo',
   'chart.dilution.rounds': 'Rondas de vaciado frente al mayor vaciado de una vez',
   'chart.dilution.limit': 'Parte que vaciar frente a la sal permitida',
-  'chart.ph_alkalinity.acid': 'Ácido y alcalinidad frente al pH deseado',
+  'chart.ph_alkalinity.acid': 'Ácido y bicarbonato frente al pH deseado',
   'chart.generator.demand': 'Horas de la célula frente a la demanda de cloro',
   'chart.generator.setting': 'Horas de la célula frente a su ajuste',
   'page.study.read_panel': '{name}: {readings}',
