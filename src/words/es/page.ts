@@ -277,4 +277,5 @@ export const page = {
   'page.keys.grid.fold': 'plegar el grupo, luego la hoja; abrirlo otra vez',
   'page.keys.page.desk': 'al mostrador, y de vuelta a las hojas',
   'page.keys.page.handout': 'a la hoja del cliente, y de vuelta al mostrador',
+  'page.keys.page.chart': 'en un gráfico: de punto en punto, a sus extremos',
 } as const

@@ -7,7 +7,7 @@ export const pasteWords = {
   'page.paste.beyond':
     '{count|Una celda más allá de la última fila o del último escenario no halló sitio|# celdas más allá de la última fila o del último escenario no hallaron sitio}.',
   'page.paste.refused': '{count|Se rechazó una celda|Se rechazaron # celdas}:',
-  'page.paste.one_refused': '{quantity}, {scenario}: {why}',
+  'page.paste.one_refused': 'En «{scenario}»: {why}',
   'page.paste.more_refused': '{count|y una más|y # más}',
   'page.paste.no_words': 'No hay texto en el portapapeles.',
   'page.paste.blocked': 'El navegador no deja que la página lea el portapapeles aquí. Pulse Ctrl V.',
