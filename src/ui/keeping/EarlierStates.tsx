@@ -5,7 +5,7 @@ import type { Notebook } from '../../notebook/notebook'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { timeText } from '../../words/written'
-import { prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
+import { hasOwnParts, prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
 import { Problems } from '../notebooks/Problems'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
@@ -53,7 +53,7 @@ export function EarlierStates(props: { notebook: string }) {
 
   const backTo = (seq: number, at: number) =>
     withState(seq, async (state) => {
-      if (Object.keys(state.worksheets).length > 0) await prepareOwnWorksheets()
+      if (hasOwnParts(state)) await prepareOwnWorksheets()
       const refused = book.dispatch(goBack(book.notebook(), state))
       if (refused) return refused
       announce(say('keeping.went_back', { when: timeText(at) }))

@@ -64,6 +64,17 @@ export const keeping = {
   'keeping.remarks.removed': '{count|A remark was taken out.|# remarks were taken out.}',
   'keeping.lessons.added': '{count|Something learned was accepted.|# things learned were accepted.}',
   'keeping.lessons.removed': '{count|Something learned was taken out.|# things learned were taken out.}',
+  'keeping.rows.added': '{count|A row of your own was added.|# rows of your own were added.}',
+  'keeping.rows.changed': '{count|A row of your own was changed.|# rows of your own were changed.}',
+  'keeping.rows.removed': '{count|A row of your own was removed.|# rows of your own were removed.}',
+  'keeping.cases.added': '{count|A case file was added.|# case files were added.}',
+  'keeping.cases.changed': '{count|A case file was changed.|# case files were changed.}',
+  'keeping.cases.removed': '{count|A case file was removed.|# case files were removed.}',
+  'keeping.rules.added': '{count|A value of the plan’s rules was changed.|# values of the plan’s rules were changed.}',
+  'keeping.rules.changed':
+    '{count|A value of the plan’s rules was changed again.|# values of the plan’s rules were changed again.}',
+  'keeping.rules.removed':
+    '{count|A value of the plan’s rules is the usual one again.|# values of the plan’s rules are the usual ones again.}',
   'keeping.other': 'Other parts changed.',
 
   'keeping.promise': 'What the browser promises',
