@@ -11,7 +11,7 @@ export function foldButton(id: string): string {
 export function FoldButton(props: { id: string; children: JSX.Element }) {
   const book = useBook()
   const folded = () => book.arrangement.folded().has(props.id)
-  const isHere = () => book.selection.line()?.key === `fold:${props.id}`
+  const isHere = () => book.selection.isLine(`fold:${props.id}`)
   return (
     <button
       type="button"

@@ -30,6 +30,9 @@ import { createValues, type Values } from './values'
 /** In good time for the first formula that is typed, and out of the way of the first numbers; milliseconds. */
 const FORMULAS_AFTER = 3000
 
+/** Changes that are written in one go anyway, in whatever order they came. */
+const FEW_CHANGES = 100
+
 /** Where edits are kept: resolves when they are on the disk. */
 export type Append = (edits: readonly Edit[]) => Promise<undefined | Problem>
 
@@ -76,19 +79,23 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     arrangement.fold(foldId(row.worksheet, row.group), false)
   }
 
-  /** Row by row, the rows of the worksheet in use before the others. */
   function receive(changes: readonly Change[]): void {
     for (const { scenario, quantity, outcome } of changes) told.set(cellKey(scenario, quantity), outcome)
-    const here = untrack(selection.cell)?.row.worksheet
+    const ordered = changes.length > FEW_CHANGES ? nearFirst(changes) : changes
+    now.follow(ordered)
+    afterDrawing(() => later.follow(ordered))
+  }
+
+  /** Row by row, the rows of the worksheet in use before the others. */
+  function nearFirst(changes: readonly Change[]): readonly Change[] {
+    const here = untrack(selection.line)?.worksheet
     const rank = new Map<string, number>()
     untrack(rows).forEach(({ worksheet, quantity }, index) => {
       const near = worksheet === here ? index - 100_000 : index
       rank.set(quantity.name, Math.min(rank.get(quantity.name) ?? near, near))
     })
     const placed = changes.map((change) => ({ change, at: rank.get(change.quantity) ?? 0 }))
-    const sorted = placed.sort((a, b) => a.at - b.at).map(({ change }) => change)
-    now.follow(sorted)
-    afterDrawing(() => later.follow(sorted))
+    return placed.sort((a, b) => a.at - b.at).map(({ change }) => change)
   }
 
   /** Takes an edit in, whoever made it; the caller keeps the history. */

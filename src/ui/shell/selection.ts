@@ -42,6 +42,8 @@ export interface Selection {
   /** the cells of the range, or the selected one; rows that are folded are not among them */
   block(): Block
   isSelected(cell: string): boolean
+  /** whether the selection is on the line with this key */
+  isLine(key: string): boolean
   /** of the range, by its row and its scenario; a single cell is none */
   isRowIn(row: string): boolean
   isColumnIn(scenario: string): boolean
@@ -120,6 +122,7 @@ export function createSelection(
   })
 
   const isSelected = createPicked(() => [effective()])
+  const isLine = createPicked(() => [line()?.key ?? ''])
   const isEdited = createPicked(() => (editing() ? [effective()] : []))
   const isIn = createPicked(() => {
     const here = line()
@@ -155,6 +158,7 @@ export function createSelection(
       return { rows: rowsIn(whole).filter(isRow), scenarios: columnsIn(whole) }
     },
     isSelected,
+    isLine,
     isRowIn,
     isColumnIn,
     isEdited,
