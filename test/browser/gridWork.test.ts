@@ -68,6 +68,13 @@ describe('a range', () => {
     await cell(page, 'sample/ph', 1).click()
     await cell(page, 'sample/temperature', 2).click({ modifiers: ['Shift'] })
     expect(await marked()).toBe(4)
+    // what a finger does: the act, then a press on the other corner
+    await cell(page, 'sample/ph', 0).click()
+    await press('Shift+F10')
+    await page.getByRole('menuitem', { name: 'Up to the cell pressed next' }).click()
+    await eventually(said).toBe('Press the cell that the range is to reach.')
+    await cell(page, 'sample/temperature', 1).click()
+    expect(await marked()).toBe(4)
     await page.locator('#worksheet-sample .head .scenario button').nth(1).click()
     expect(await marked()).toBe(await page.locator('#worksheet-sample .row:not(.head, .group)').count())
     await press('Escape')

@@ -1,5 +1,6 @@
 import { say } from '../../words/say'
 import { rowItems } from '../rows/rowItems'
+import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import type { MenuItem } from '../shell/Menu'
 import { headName } from '../shell/selection'
@@ -49,7 +50,11 @@ export function cellMenuItems(book: Book): readonly MenuItem[] {
     act(say('page.cells.select_row'), whole('row')),
     act(say('page.cells.select_scenario'), whole('scenario')),
     act(say('page.cells.select_worksheet', { name }), whole('worksheet')),
-    act(say('page.cells.select_to'), () => openOver({ what: 'reach' })),
+    act(say('page.cells.select_to'), () => {
+      focusCell(book)
+      openOver({ what: 'reach' })
+      announce(say('page.cells.press_next'))
+    }),
     { kind: 'heading', label: say('page.cells.fold') },
     ...(isRow(line)
       ? [

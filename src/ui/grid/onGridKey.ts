@@ -5,6 +5,7 @@ import { focusCell } from './focusCell'
 import { foldId, isRow } from './line'
 import { move } from './move'
 import { openEditor } from './openEditor'
+import { opened, openOver } from './opened'
 import { clearRange, fillRange } from './rangeActs'
 import { sayRange } from './sayRange'
 import { selectWhole, type Whole } from './selectWhole'
@@ -76,6 +77,10 @@ function cellKey(book: Book, event: KeyboardEvent, keys: GridKeys): boolean {
       clearRange(book)
       return true
     case 'Escape':
+      if (opened()?.what === 'report' || opened()?.what === 'reach') {
+        openOver(null)
+        return true
+      }
       if (!book.selection.range()) return false
       book.selection.selectAt(book.selection.position())
       focusCell(book)

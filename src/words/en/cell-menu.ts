@@ -12,6 +12,7 @@ export const cellMenu = {
   'page.cells.select_scenario': 'The whole scenario in this worksheet',
   'page.cells.select_worksheet': 'All of “{name}”',
   'page.cells.select_to': 'Up to the cell pressed next',
+  'page.cells.press_next': 'Press the cell that the range is to reach.',
   'page.cells.fold': 'Fold',
   'page.cells.fold_group': 'Fold this group',
   'page.cells.fold_worksheet': 'Fold “{name}”',
