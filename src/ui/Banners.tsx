@@ -80,6 +80,11 @@ export function Banners() {
           <NewVersion />
         </Suspense>
       </Show>
+      <Show when={desk.renamed().length > 0}>
+        <p class="banner" role="status">
+          {say('page.banner.renamed', { count: desk.renamed().length, names: desk.renamed() })}
+        </p>
+      </Show>
       <Show when={desk.firstRun()}>
         <p class="banner calm" role="status">
           {say('page.banner.example')}

@@ -43,12 +43,16 @@ export function refusalsOf(
   })
 }
 
+const known = new Map<string, Formula>()
+
 function read(text: string, path: Path, scope: Scope, problems: Problem[]): Formula | null {
-  const formula = parseFormula(text, path)
+  const formula = known.get(text) ?? parseFormula(text, path)
   if (isProblem(formula)) {
     problems.push(formula)
     return null
   }
+  // The shipped ones are read again whenever a worksheet or row of the reader's own comes or goes.
+  if (scope.shipped) known.set(text, formula)
   problems.push(...formulaProblems(formula.tree, scope, path))
   return formula
 }

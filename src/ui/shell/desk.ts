@@ -38,6 +38,8 @@ export interface Desk {
   readonly trouble: Accessor<Trouble | null>
   /** the example was put there because nothing was kept yet */
   readonly firstRun: Accessor<boolean>
+  /** own rows of the opened notebook that had to take other names: `old → new` */
+  readonly renamed: Accessor<readonly string[]>
   list(): Promise<readonly Entry[] | Problem>
   open(id: string): Promise<void>
   /** keeps a new notebook, under another id if its own is taken, and opens it */
@@ -71,6 +73,7 @@ export function createDesk(): Desk {
   const [blocked, setBlocked] = createSignal<Problem | null>(null)
   const [trouble, setTrouble] = createSignal<Trouble | null>(null)
   const [firstRun, setFirstRun] = createSignal(false)
+  const [renamed, setRenamed] = createSignal<readonly string[]>([])
   const store = openStore()
   let held: Claim | null = null
   let settle: () => Promise<void> = () => Promise.resolve()
@@ -83,12 +86,25 @@ export function createDesk(): Desk {
   }
 
   async function show(notebook: Notebook, append: Append | null, writable: boolean): Promise<void> {
-    if (hasOwnParts(notebook)) await prepareOwnWorksheets()
+    const mine = hasOwnParts(notebook) ? await withFreeNames(notebook, writable ? append : null) : notebook
     keepPreference('notebook', notebook.id)
     const address = new URL(location.href)
     address.searchParams.set('notebook', notebook.id)
     history.replaceState(null, '', address)
-    setOpened({ notebook, append, writable })
+    setOpened({ notebook: mine, append, writable })
+  }
+
+  /** Own rows whose names came to be shipped ones get others; that is kept, and told. */
+  async function withFreeNames(notebook: Notebook, append: Append | null): Promise<Notebook> {
+    const [{ freedNames }, { shippedOutline }] = await Promise.all([
+      import('../../notebook/freedNames'),
+      import('../../worksheet/shippedOutline'),
+      prepareOwnWorksheets(),
+    ])
+    const freed = freedNames(notebook, shippedOutline())
+    setRenamed(freed?.renamed ?? [])
+    if (freed) await append?.([freed.edit])
+    return freed?.notebook ?? notebook
   }
 
   async function openFrom(from: Store, id: string): Promise<Problem | null> {
@@ -184,6 +200,7 @@ export function createDesk(): Desk {
     blocked,
     trouble,
     firstRun,
+    renamed,
     list: () => within((open) => open.list()),
     async open(id) {
       setFirstRun(false)

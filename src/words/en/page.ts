@@ -144,6 +144,8 @@ export const page = {
   'page.read_only_short': 'This notebook is open in another tab; here it can only be read.',
   'page.banner.read_only':
     'This notebook is open for writing in another tab. Here it can be read; when that tab is closed, it can be written here.',
+  'page.banner.renamed':
+    '{count|A row of your own has another name, since its old one now comes with the page|# rows of your own have other names, since their old ones now come with the page}: {names}.',
   'page.banner.example': 'This notebook is an example; pool and readings are invented.',
   'page.banner.worksheets':
     '{count|A worksheet of this notebook is left out|# problems leave worksheets of this notebook out}: {why}',

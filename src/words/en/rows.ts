@@ -8,7 +8,6 @@ export const rows = {
   'rows.down': 'Move this row down',
   'rows.remove': 'Remove this row',
   'rows.heading': 'Rows of your own',
-  'rows.own': 'A row of your own.',
   'rows.label': 'Label',
   'rows.name': 'Name in formulas',
   'rows.unit': 'Unit',
@@ -20,20 +19,16 @@ export const rows = {
   'rows.accept': 'Accepts from',
   'rows.accept_to': 'to',
   'rows.as_said': 'Numbers in the formula carry units of their own; take the row’s unit as said',
-  'rows.flagged': 'It can be kept; its number is not shown until the units agree.',
   'rows.keep': 'Keep',
   'rows.cancel': 'Cancel',
   'rows.kept': '“{name}” is kept.',
   'rows.removed': '“{name}” was removed.',
-  'rows.renamed':
-    '{count|A row of your own has a new name, since the old one now comes with the page|# rows of your own have new names, since the old ones now come with the page}: {names}.',
 
   'problem.rows_name':
     '“{found}” is no name for formulas; it takes small letters a to z, digits and _, and begins with a letter.',
   'problem.rows_number': '“{found}” is no number.',
   'problem.rows_decimals': 'Decimals are a whole number from 0 to 6, not “{found}”.',
   'problem.rows_unit': '“{found}” is no unit that is known here.',
-  'problem.rows_formula_empty': 'The formula is empty.',
 
   'sheets.short.open': 'Open',
   'sheets.short.rename': 'Rename',
