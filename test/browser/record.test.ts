@@ -165,7 +165,11 @@ describe('the pool’s record', () => {
     await eventually(() => page.locator('.record-lines').textContent()).toMatch(
       /Cell output 6\.0 g\/h by an overnight test/,
     )
-    await page.screenshot({ path: resolve(SHOTS, 'record-night.png') })
+    expect(await page.getByText('The cell makes 6.0 g/h').count()).toBe(1)
+    await page.getByRole('button', { name: /^Take it over: The cell’s salt display/ }).focus()
+    await page.keyboard.press('Enter')
+    await page.getByText('700 ppm NaCl is added to what it shows').waitFor()
+    expect(await page.locator('.proposal').count()).toBe(0)
 
     await page.getByRole('button', { name: 'Write down what was added' }).focus()
     await page.keyboard.press('Enter')

@@ -125,9 +125,12 @@ function Display(props: { view: RecordView }) {
       .filter(({ kind }) => kind === 'salt_display')
       .sort((a, b) => a.date.localeCompare(b.date))
       .at(-1)
+  /** one that the correction in the record does not settle yet */
   const off = () => {
     const now = says()
-    return now.kind === 'off' ? now : null
+    if (now.kind !== 'off') return null
+    const by = kept()?.values.display_correction
+    return by !== undefined && by >= now.by.low && by <= now.by.high ? null : now
   }
   const salt = (value: number) => words('salt', value)
   return (
@@ -190,12 +193,20 @@ function pairsOf(says: ReturnType<typeof saltDisplay>): number {
 }
 
 /** Something that the record teaches, and the act that takes it over. */
-export function Proposal(props: { view: RecordView; what: string; edit: () => Edit; children?: JSX.Element }) {
+export function Proposal(props: {
+  view: RecordView
+  what: string
+  edit: () => Edit
+  onTaken?: () => void
+  children?: JSX.Element
+}) {
   const [refused, setRefused] = createSignal('')
   function accept(): void {
     const trouble = props.view.book.dispatch(props.edit())
     setRefused(trouble ? sentence(trouble) : '')
-    if (!trouble) announce(say('record.learn.taken'))
+    if (trouble) return
+    announce(say('record.learn.taken'))
+    props.onTaken?.()
   }
   return (
     <div class="proposal">

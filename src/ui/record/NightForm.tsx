@@ -67,7 +67,12 @@ export function NightForm(props: { view: RecordView }) {
       <Problems problems={problems()} />
       <For each={findings()}>
         {(one) => (
-          <Proposal view={props.view} what={one.what} edit={one.edit}>
+          <Proposal
+            view={props.view}
+            what={one.what}
+            edit={one.edit}
+            onTaken={() => setFindings((all) => all.filter((other) => other !== one))}
+          >
             <Show when={one.more}>
               <p class="quiet">{one.more}</p>
             </Show>
