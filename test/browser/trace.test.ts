@@ -1,3 +1,4 @@
+import { resolve } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { cell, enter, eventually, ready, select, shown } from './grid'
@@ -83,6 +84,23 @@ test('a number is followed back to its readings, across scenarios, and forward t
   expect(await forward.getByRole('button').first().getAttribute('aria-expanded')).toBe('true')
   await page.getByRole('button', { name: 'Show it in its worksheet' }).press('Enter')
   await eventually(() => page.evaluate(() => document.activeElement?.id ?? '')).toMatch(/^salt\/salt_mass@/)
+  expect(errors).toEqual([])
+  await page.context().close()
+})
+
+test('a reading of a lab file is followed to its file, row and column', async () => {
+  const { page, errors } = await open(browser, { path: '#lab' })
+  await page.locator('input[type=file]').setInputFiles(resolve('examples/lab-forty.csv'))
+  await page.getByRole('checkbox', { name: 'Choose row 5, TB-004' }).check()
+  await page.getByRole('button', { name: /^Take one sample in/ }).click()
+  await ready(page)
+  await eventually(() => shown(page, 'sample/total_alkalinity', 3)).not.toBe('')
+  await select(page, 'sample/total_alkalinity', 3)
+  await page.locator('#margin a', { hasText: 'Trace' }).press('Enter')
+  const back = page.locator('.traced .step-body.root').first()
+  await eventually(() => back.textContent()).toMatch(
+    /TB-004.*Written as 2\.37 .*lab-forty\.csv, row 5\..*headed “TA \(mmol\/L\)”/,
+  )
   expect(errors).toEqual([])
   await page.context().close()
 })

@@ -5,6 +5,7 @@ import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
+import { FileColumn } from './FileColumn'
 import { cellText } from './outcomeText'
 import { placeText, stepOf } from './stepOf'
 
@@ -66,6 +67,7 @@ export function StepNotes(props: { place: CellPlace }) {
   return (
     <>
       <For each={step().notes}>{(note) => <p>{note}</p>}</For>
+      <Show when={step().file}>{(file) => <FileColumn file={file()} quantity={props.place.quantity} />}</Show>
       <Show when={step().formula}>
         {(formula) => (
           <p class="code">

@@ -2,7 +2,6 @@ import type { Sample } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
 import type { Source } from '../../notebook/resolve'
 import { say } from '../../words/say'
-import { labelOf } from '../labelOf'
 import { unitWords } from '../unitWords'
 
 /** Where an entry or a reading came from, a sentence each: as it was written, by what test, of which sample, out of which file. */
@@ -21,7 +20,7 @@ export function readingNotes({ cell, from }: Source, quantity: string, sample: S
   if (from !== 'sample' || !sample) return notes
   if (sample.elsewhere) notes.push(say('trace.elsewhere'))
   const { origin } = sample
-  if (origin) notes.push(say('trace.file', { file: origin.file, row: origin.row, reading: labelOf(quantity) }))
+  if (origin) notes.push(say('trace.file', { file: origin.file, row: origin.row }))
   const others = own(sample.others ?? {}, quantity) ?? []
   if (others.length > 0) notes.push(say('trace.others', { count: others.length }))
   return notes

@@ -16,6 +16,8 @@ import { readingNotes } from './readingNotes'
 export interface Step {
   /** where it comes from, a sentence each */
   readonly notes: readonly string[]
+  /** the kept lab file that it was read from, by id */
+  readonly file: string | null
   /** the formula as people write it; null for what is entered or followed */
   readonly formula: string | null
   /** with the numbers put in */
@@ -47,6 +49,7 @@ export function stepOf(book: Book, place: CellPlace): Step {
       ...(source.from === 'typed' || source.from === 'sample' ? readingNotes(source, quantity, sample) : []),
       ...notices.map((notice) => noticeText(notice)),
     ],
+    file: (source.from === 'sample' && sample?.origin?.import) || null,
     formula: text === null ? null : toShown(text, book.notebook()),
     numbers:
       text === null ? null : formulaWithNumbers(text, catalog, (of, name) => book.outcome(scenarioNamed(of), name)),

@@ -14,7 +14,8 @@ export const trace = {
   'trace.sample': 'From the sample “{name}”, whose date is not known.',
   'trace.sample_dated': 'From the sample “{name}” of {date}.',
   'trace.elsewhere': 'It is a sample of another water.',
-  'trace.file': 'From the file {file}, row {row}, its column for {reading}.',
+  'trace.file': 'From the file {file}, row {row}.',
+  'trace.column': 'Its column there is headed “{heading}”.',
   'trace.others':
     '{count|Another test read it too; its reading is kept beside this one|# other tests read it too; their readings are kept beside this one}.',
 } as const
