@@ -47,16 +47,21 @@ function callsNow(draft: Draft, ph: number | undefined, ta: number | undefined):
 type Calls = Readonly<Record<'ph' | 'ta', ReturnType<typeof judge>>>
 
 function correct(draft: Draft, calls: Calls, { ph, ta }: BalanceTargets): Problem | undefined {
+  // both are judged as they stand now: what moves the one may bring the other right, which was wrong all the same
+  for (const [quantity, target, call] of [
+    ['total_alkalinity', ta, calls.ta],
+    ['ph', ph, calls.ph],
+  ] as const) {
+    if (target !== undefined && (call === 'high' || call === 'low'))
+      verdict(draft, quantity, 'step', say(`plan.verdict.${call}`, { quantity, target }))
+  }
   if (ta !== undefined && calls.ta === 'high') {
-    verdict(draft, 'total_alkalinity', 'step', say('plan.verdict.high', { quantity: 'total_alkalinity', target: ta }))
     return alkalinityDown(draft, ta, ph)
   }
   if (ta !== undefined && calls.ta === 'low') {
-    verdict(draft, 'total_alkalinity', 'step', say('plan.verdict.low', { quantity: 'total_alkalinity', target: ta }))
     return alkalinityUp(draft, ta, ph)
   }
   if (ph === undefined || (calls.ph !== 'high' && calls.ph !== 'low')) return undefined
-  verdict(draft, 'ph', 'step', say(`plan.verdict.${calls.ph}`, { quantity: 'ph', target: ph }))
   return calls.ph === 'high' ? phDown(draft, ph, ta) : phUp(draft, ph, ta)
 }
 

@@ -69,7 +69,7 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
           <p class="says">{say(props.sheet.left.length > 0 ? 'handout.nothing_yet' : 'handout.nothing_to_do')}</p>
         }
       >
-        <Show when={props.sheet.together}>{(all) => <p class="together">{all()}</p>}</Show>
+        <For each={props.sheet.together}>{(sentence) => <p class="together">{sentence}</p>}</For>
         <For each={props.sheet.days}>
           {(day) => (
             <section>

@@ -14,8 +14,8 @@ export interface Sheet {
   /** empty where there is nothing to leave alone */
   readonly alone: string
   readonly spared: readonly string[]
-  /** holds for every step; empty where nothing is added */
-  readonly together: string
+  /** what holds for every step, or for every day of them */
+  readonly together: readonly string[]
   /** the steps of the first week */
   readonly days: readonly SheetDay[]
   /** what follows after it, on the second page */

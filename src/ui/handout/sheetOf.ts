@@ -1,7 +1,7 @@
 import type { Plan } from '../../planner/step'
 import { say } from '../../words/say'
 import { clockWords, weekdayWords } from '../desk/when'
-import { labelOf } from '../labelOf'
+import { labelInside, labelOf } from '../labelOf'
 import { planSentence, problemSentence, type Reader } from '../plan/planSentence'
 import { after, daysBetween, dayTitle } from './clock'
 import { findings, leftAlone, spared } from './findings'
@@ -11,6 +11,9 @@ import { OUT_OF_WATER, stepsOf, WEEK } from './stepsOf'
 
 /** Two or three of what must not be done are read; ten are not. */
 const MOST_NEVER = 3
+
+/** Said over all steps: days may go by before its place among them. */
+const EACH_DAY = 'plan.retest.each_day'
 
 /** More sentences than this of what was found nobody takes home. */
 const MOST_FOUND = 4
@@ -28,9 +31,7 @@ export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
     foundMore: found.slice(MOST_FOUND),
     alone: leftAlone(plan, reader),
     spared: spared(plan, reader),
-    together: plan.steps.some(({ cautions }) => cautions.some(({ key }) => key === OUT_OF_WATER))
-      ? say('handout.together')
-      : '',
+    together: togetherOf(plan),
     days: daysOf(stepsOf(plan, reader, start), plan, start),
     later: laterOf(plan, reader, start),
     cases: plan.cases.map(({ label }) => planSentence(reader, label)),
@@ -39,6 +40,13 @@ export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
     retest: retestOf(plan, reader, start),
     left: leftOut(plan, reader),
   }
+}
+
+/** What holds for every step, or for every day of them. */
+function togetherOf({ steps }: Plan): readonly string[] {
+  const adds = steps.some(({ cautions }) => cautions.some(({ key }) => key === OUT_OF_WATER))
+  const daily = steps.some(({ says }) => says.key === EACH_DAY)
+  return [...(adds ? [say('handout.together')] : []), ...(daily ? [say(EACH_DAY)] : [])]
 }
 
 /** What the cases that hold say is not to be done: it comes first. */
@@ -73,7 +81,7 @@ function retestOf(plan: Plan, reader: Reader, start: Date): readonly string[] {
   if (asked.length === 0) return [say('handout.retest.week'), how]
   const hours = last?.at ?? Math.min(WEEK, Math.max(...near.map(({ at, wait }) => at + wait)))
   const time = after(start, hours)
-  const readings = asked.map((name) => labelOf(name, reader.catalog.quantities.get(name)?.row))
+  const readings = asked.map((name) => labelInside(name, reader.catalog.quantities.get(name)?.row))
   return [
     say('handout.retest.what', { readings, date: weekdayWords(time), clock: clockWords(time) }),
     ...(near.length < plan.steps.length ? [say('handout.retest.later')] : []),

@@ -19,8 +19,7 @@ export const handout = {
   'handout.swim.yes_steps': 'Yes, people may swim, except during an addition.',
   'handout.swim.no': 'No: nobody swims until a new test says so.',
   'handout.swim.after': 'Not yet: after step {step} and a new test.',
-  'handout.swim.why_yes':
-    'Chlorine and pH are where bathers may be in them; the label and the local code say when besides.',
+  'handout.swim.why_yes': 'Chlorine and pH are fit for bathing. The label and the local code may ask for more.',
 
   'handout.volume.shape': '{volume}, worked out from shape and depth',
   'handout.volume.shape_span': '{volume}, worked out from shape and depth; it may be {low} to {high}',
@@ -34,7 +33,7 @@ export const handout = {
   'handout.done_when': 'It is over when',
   'handout.found': 'What was found',
   'handout.found.low': '{reading} is under what is wanted, {target}.',
-  'handout.found.high': '{reading} is over {target}.',
+  'handout.found.high': '{reading} is over what is wanted, {target}.',
   'handout.found.over': '{reading} is over the most, {most}: part of the water is renewed.',
   'handout.found.over_ratio': '{reading} is {ratio} times the wanted chlorine; it should be {aim} times or less.',
   'handout.found.test_error':
@@ -100,7 +99,7 @@ export const handout = {
   'handout.never.more': 'Do not add more than this sheet says, and nothing twice: test first.',
 
   'handout.retest': 'Test again',
-  'handout.retest.what': '{readings}, on {date}, not before {clock}.',
+  'handout.retest.what': 'On {date}, not before {clock}: {readings}.',
   'handout.retest.later': 'What follows after that stands on the second page; it goes by the new test.',
   'handout.retest.week': 'Free chlorine and pH, in a week.',
 
