@@ -8,6 +8,7 @@ import { apply } from '../../src/notebook/apply'
 import { addScenario } from '../../src/notebook/commands'
 import { newNotebook } from '../../src/notebook/create'
 import type { Edit } from '../../src/notebook/edit'
+import { goBack } from '../../src/notebook/goBack'
 import type { Cell, Notebook } from '../../src/notebook/notebook'
 import { baselineOf, inOrder } from '../../src/notebook/order'
 import { isProblem } from '../../src/words/problem'
@@ -131,6 +132,25 @@ describe('a live notebook', () => {
       { seed: 20, numRuns: 25 },
     )
   }, 60_000)
+
+  test('stands as an earlier state did, once it has gone back to it, and as before once that is taken back', () => {
+    const first = filled()
+    const live = new Live(first)
+    follow(new Map(), live.all())
+    const more: Edit[] = [
+      { type: 'set_cell', scenario: baselineOf(first).id, quantity: 'ph', cell: number(7.1) },
+      addScenario(first, 'Warm'),
+    ]
+    const second = more.reduce(applied, first)
+    live.edit(more)
+    const back = goBack(second, first)
+    const known = follow(new Map(), live.edit([back]))
+    expect(known).toEqual(fresh(first))
+    const result = apply(second, back)
+    if (isProblem(result)) throw new Error(result.code)
+    expect(follow(new Map(), live.edit([result.inverse]))).toEqual(fresh(second))
+    live.close()
+  })
 
   test('after any edits stands as if it had been opened so', () => {
     const quantities = [

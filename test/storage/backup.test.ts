@@ -7,6 +7,7 @@ import { type Contents, checkBackup, type Judges } from '../../src/storage/backu
 import { faultProblem } from '../../src/storage/backup/faultProblem'
 import { type Backup, makeBackup } from '../../src/storage/backup/makeBackup'
 import { packed, unpacked } from '../../src/storage/backup/packed'
+import { readRecords } from '../../src/storage/backup/readRecords'
 import { type Restored, restore } from '../../src/storage/backup/restore'
 import { sha256 } from '../../src/storage/backup/sha256'
 import { openImports } from '../../src/storage/imports'
@@ -261,6 +262,15 @@ describe('a backup that is not as it was written', () => {
     expect(Object.values((await everything()) as object).flat()).toEqual([])
     expect(await take(fileOf(lines), false)).toMatchObject({ notebooks: 1, states: 0, mappings: 1, imports: 1 })
     expect(good(await (await opened()).list()).map(({ name }) => name)).toEqual(['Other pool'])
+  })
+
+  test('by a record that would fill the memory is read no further than the most of one', async () => {
+    const endless = fileOf(['x'.repeat(50_000_000)])
+    expect(endless.size).toBeLessThan(100_000)
+    const reading = readRecords(endless, 'all.gz', quiet, 1_000_000)
+    const found = []
+    for await (const read of reading) found.push('why' in read ? read.why.code : read.record.kind)
+    expect(found).toEqual(['backup_line_too_long'])
   })
 
   test('by any byte at all: never an exception, never a record taken for what it is not', async () => {

@@ -15,13 +15,19 @@ const LINE = /^([0-9a-f]{64}) /
 /**
  * The records of a backup file one by one, each held to its hash and to its shape. What cannot be unpacked or is no such file is
  * one problem at its place, and the last; a record that is not as it was written is a problem, and reading goes on.
+ * @param most characters of one record: a small file can unpack to one that fills the memory
  */
-export async function* readRecords(file: Blob, name: string, { at, stop }: Progress): AsyncGenerator<Read> {
+export async function* readRecords(
+  file: Blob,
+  name: string,
+  { at, stop }: Progress,
+  most = MOST_CHARACTERS,
+): AsyncGenerator<Read> {
   const hashes: string[] = []
   let counted = 0
   let ended = false
   try {
-    for await (const line of linesOf(file, at, stop)) {
+    for await (const line of linesOf(file, at, stop, most)) {
       counted++
       const read = await readLine(line, name)
       if (counted === 1 && (isProblem(read.result) || read.result.kind !== 'header')) {
@@ -63,7 +69,7 @@ async function readLine(
   return { hash, result: Array.isArray(shaped) ? (shaped[0] ?? problem('backup_changed', [name])) : shaped.value }
 }
 
-async function* linesOf(file: Blob, at: Progress['at'], stop: AbortSignal): AsyncGenerator<string> {
+async function* linesOf(file: Blob, at: Progress['at'], stop: AbortSignal, most: number): AsyncGenerator<string> {
   let packedBytes = 0
   const counting = new TransformStream<Uint8Array<ArrayBuffer>, Uint8Array<ArrayBuffer>>({
     transform(chunk, controller) {
@@ -94,8 +100,7 @@ async function* linesOf(file: Blob, at: Progress['at'], stop: AbortSignal): Asyn
       const rest = pieces.at(-1) ?? ''
       begun.push(rest)
       length += rest.length
-      // a line of a real backup is shorter; a file made to fill the memory is not read to its end
-      if (length > MOST_CHARACTERS) throw new RangeError(TOO_LONG)
+      if (length > most) throw new RangeError(TOO_LONG)
     }
   } finally {
     await reader.cancel().catch(() => undefined)
