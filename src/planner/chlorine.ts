@@ -22,7 +22,10 @@ export function raiseChlorine(draft: Draft): void {
   nothingToAdd(draft, 'free_chlorine', wanted, call)
   aboveRatio(draft, wanted)
   if (call !== 'low') return
-  verdict(draft, 'free_chlorine', 'step', say('plan.verdict.low', { quantity: 'free_chlorine', target: wanted }))
+  // what was read may have been enough: new water and waits take some of it
+  const read = judge(draft, 'free_chlorine', wanted, Number(draft.taken.get('free_chlorine')))
+  const key = read === 'low' ? 'plan.verdict.low' : 'plan.verdict.runs_short'
+  verdict(draft, 'free_chlorine', 'step', say(key, { quantity: 'free_chlorine', target: wanted }))
   addChlorine(draft, wanted, [])
 }
 

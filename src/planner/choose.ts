@@ -48,13 +48,22 @@ export function choose(draft: Draft, role: Role, targets: Targets): Chosen | Pro
       ...first,
       cost: {
         cost: price,
-        ...(second && next !== undefined ? { runnerUp: { product: second.item.product, cost: next } } : {}),
+        ...(second && next !== undefined ? { runnerUp: { ...labelled(second.item), cost: next } } : {}),
       },
     }
   }
   const [item] = items
   const of = answers[0]
   return (item && of && problemIn(of, massRow(item))) ?? problem('missing', [], { names: [`${role}_product`] })
+}
+
+/** A product by its label: two of one kind differ in strength alone. */
+function labelled({
+  product,
+  strength,
+  basis,
+}: Chosen['item']): Pick<Chosen['item'], 'product' | 'strength' | 'basis'> {
+  return strength === undefined || basis === undefined ? { product } : { product, strength, basis }
 }
 
 function byCost(dosed: readonly Chosen[]): readonly Chosen[] {

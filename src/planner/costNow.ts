@@ -8,6 +8,6 @@ export function costNow(chosen: Chosen, amount: number): Pick<Step, 'cost'> {
   const next = chosen.cost?.runnerUp
   const share = chosen.need > 0 ? amount / chosen.need : 0
   return {
-    cost: { cost, ...(next ? { runnerUp: { product: next.product, cost: next.cost * share } } : {}) },
+    cost: { cost, ...(next ? { runnerUp: { ...next, cost: next.cost * share } } : {}) },
   }
 }

@@ -61,7 +61,9 @@ export function dilute(draft: Draft): void {
     verdict(draft, name, 'step', say('plan.verdict.over', { quantity: name, most: Number(most[`most_${name}`]) }))
   for (const name of lost) draft.unusable.set(name, 'drain')
   if (lost.size > 0) draft.complete = false
-  retest(draft, lost.size > 0 ? [...lost] : governing, 'plan.retest.after_filling', ['drain'])
+  // how much chlorine was let fall before the water left is not known here
+  const chlorine = numberOf(draft, 'free_chlorine') === undefined ? [] : ['free_chlorine']
+  retest(draft, [...(lost.size > 0 ? lost : governing), ...chlorine], 'plan.retest.after_filling', ['drain'])
 }
 
 /** The share of one round: no more than may go at once, and on vinyl never under the least depth in the shallow end. */

@@ -22,7 +22,12 @@ export interface Amount {
 export interface Cost {
   readonly cost: number
   /** the next cheapest product for the same step */
-  readonly runnerUp?: { readonly product: string; readonly cost: number }
+  readonly runnerUp?: {
+    readonly product: string
+    readonly strength?: number
+    readonly basis?: string
+    readonly cost: number
+  }
 }
 
 export interface Step {

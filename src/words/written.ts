@@ -1,8 +1,8 @@
 import { locale } from './locale'
 
-/** A number as the reader writes it, with a true minus sign; for quantities with a unit `formatValue` knows the places. */
+/** A number as the reader writes it, with a true minus sign and groups of three from 10 000 up; for quantities with a unit `formatValue` knows the places. */
 export function numberText(value: number, options: Intl.NumberFormatOptions = {}): string {
-  return new Intl.NumberFormat(locale().tag, options).format(value).replace('-', '−')
+  return new Intl.NumberFormat(locale().tag, { useGrouping: 'min2', ...options }).format(value).replace('-', '−')
 }
 
 /** A time (milliseconds since 1970, or an ISO text) as a day, with or without the hour; as it stands where it is no time. */

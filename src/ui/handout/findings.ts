@@ -39,8 +39,10 @@ export function findings(plan: Plan, reader: Reader): readonly string[] {
   }
   const failed = failedGates(plan)
   const found = plan.verdicts.filter(
-    ({ quantity, verdict }) =>
-      !failed.includes(quantity) && (FINDINGS.has(verdict) || (verdict === 'left_out' && reader.water.has(quantity))),
+    ({ quantity, verdict, reason }) =>
+      !failed.includes(quantity) &&
+      reason.key !== 'plan.verdict.runs_short' &&
+      (FINDINGS.has(verdict) || (verdict === 'left_out' && reader.water.has(quantity))),
   )
   return [
     ...(failed.length === 0

@@ -23,6 +23,10 @@ export function Cases(props: { scenario: string; cases: readonly CaseLine[]; ask
   )
   const others = createMemo(() => props.cases.filter((one) => !near().includes(one)))
   const followed = () => props.cases.filter((one) => one.followed).length
+  const summary = () => {
+    if (followed() > 0) return say('page.cases', { count: followed() })
+    return near().length > 0 ? say('page.cases.signs', { count: near().length }) : say('page.cases.none')
+  }
   const choose = (cases: readonly string[]) =>
     book.dispatch({ type: 'change_scenario', scenario: props.scenario, set: { cases } })
 
@@ -38,7 +42,7 @@ export function Cases(props: { scenario: string; cases: readonly CaseLine[]; ask
 
   return (
     <details class="shelf cases" open={near().length > 0}>
-      <summary>{followed() === 0 ? say('page.cases.none') : say('page.cases', { count: followed() })}</summary>
+      <summary>{summary()}</summary>
       <p class="quiet">{say('page.cases.intro')}</p>
       <form class="seen" onSubmit={(event) => event.preventDefault()} aria-label={say('page.cases.seen')}>
         <For each={SEEN}>{(quantity) => <Seen quantity={quantity} scenario={props.scenario} />}</For>

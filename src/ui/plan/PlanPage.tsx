@@ -22,7 +22,7 @@ import { placeLink } from '../shell/place'
 import { CaseEnds } from './CaseEnds'
 import { Cases } from './Cases'
 import { createPlan } from './createPlan'
-import { amountWords, money, planSentence, problemSentence, type Reader } from './planSentence'
+import { money, planSentence, problemSentence, quantityWords, type Reader } from './planSentence'
 import { Shelf } from './Shelf'
 import { StepView } from './StepView'
 
@@ -161,7 +161,7 @@ function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null })
       </Show>
       <p class="quiet">
         {say('page.plan.holds_for', {
-          volume: amountWords(Number(props.plan.end.get('volume') ?? 0), 'm³', props.reader.profile),
+          volume: quantityWords(props.reader, 'volume', Number(props.plan.end.get('volume') ?? 0)),
         })}
       </p>
     </>

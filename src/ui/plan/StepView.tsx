@@ -2,9 +2,9 @@ import { For, type JSX, Show } from 'solid-js'
 import type { Step } from '../../planner/step'
 import { say } from '../../words/say'
 import {
+  labelledWords,
   money,
   planSentence,
-  productWords,
   quantityLabel,
   quantityWords,
   type Reader,
@@ -60,7 +60,7 @@ export function StepView(props: { step: Step; number: number; reader: Reader; ch
                   {(other) =>
                     say('page.plan.cost_next', {
                       cost: money(cost().cost),
-                      product: productWords(other().product),
+                      product: labelledWords(other()),
                       other: money(other().cost),
                     })
                   }

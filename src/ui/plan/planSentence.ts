@@ -1,7 +1,7 @@
 import type { Value } from '../../functions/define'
 import type { Column } from '../../planner/bench'
 import type { RuleChanges } from '../../planner/changeRules'
-import type { Amount, Say } from '../../planner/step'
+import type { Amount, Say, Step } from '../../planner/step'
 import { formatValue } from '../../units/format'
 import type { Profile } from '../../units/profile'
 import type { Fact, Problem } from '../../words/problem'
@@ -97,6 +97,17 @@ const COUNTS = new Set(['whole', 'days', 'round'])
 export function productWords(product: string): string {
   const own = `plan.product.${product}`
   return say(hasWords(own) ? own : `choice.step_product.${product}`)
+}
+
+/** A product with the strength on its label. */
+export function labelledWords({
+  product,
+  strength,
+  basis,
+}: Pick<Step, 'strength' | 'basis'> & { product: string }): string {
+  if (strength === undefined || basis === undefined) return productWords(product)
+  const counts = say(`choice.step_strength_basis.${basis}`)
+  return say('page.plan.labelled', { product: productWords(product), strength, counts })
 }
 
 /** A value of a quantity with its unit, as the reader has them. */

@@ -1,6 +1,7 @@
 /** What the plan's page says around the cases that are not routine, and what can be wrong with a case's file. */
 export const cases = {
   'page.cases': '{count|One case holds|# cases hold}',
+  'page.cases.signs': '{count|One case has its signs here|# cases have their signs here}',
   'page.cases.none': 'No case that is not routine',
   'page.cases.intro':
     'Some waters call for more than the routine. Those whose signs are here stand first; choose what the eye sees, and its steps stand with the plan’s own.',

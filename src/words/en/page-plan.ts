@@ -57,6 +57,7 @@ export const pagePlan = {
   'page.shelf.price_of': '{price} a pack',
   'page.shelf.add': 'Put on the shelf',
   'page.shelf.remove': 'Take off',
+  'page.plan.labelled': '{product}, {strength} {counts}',
   'page.plan.cost': 'Costs {cost}.',
   'page.plan.cost_next': 'Costs {cost}; with {product} it would be {other}.',
   'page.plan.cost_sum': 'All of it costs {cost}.',

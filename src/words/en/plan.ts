@@ -114,6 +114,7 @@ export const planWords = {
   'plan.verdict.at_target': 'Nothing to add: {reading} is within the test’s error of the target, {target}.',
   'plan.verdict.in_range': 'Nothing to add: {reading} is in the range for this pool.',
   'plan.verdict.low': 'Under the target, {target}.',
+  'plan.verdict.runs_short': 'Enough now; new water and the waits take it under the target, {target}.',
   'plan.verdict.high': 'Over {target}.',
   'plan.verdict.over': 'Over the most, {most}: water is renewed.',
   'plan.verdict.no_target_low': '{reading} is under the range for this pool. No target is given, so nothing is dosed.',
