@@ -1,6 +1,7 @@
 import { isProblem, type Problem, problem } from '../words/problem'
 import type { Applied, SimplyApplied } from './applied'
 import { putCase, removeCase, setRule } from './applyCase'
+import { setCells } from './applyCells'
 import { applyRecord } from './applyRecord'
 import { putRow, removeRow } from './applyRow'
 import { addScenario, changeScenario, removeScenario } from './applyScenario'
@@ -9,7 +10,7 @@ import { putWorksheet, removeWorksheet } from './applyWorksheet'
 import type { ChangeNotebook, Edit, GoBack, PutProduct, PutSample, RemoveSample, SetCell, SimpleEdit } from './edit'
 import { held } from './held'
 import { LIMITS } from './limits'
-import { cellKey, type Notebook } from './notebook'
+import type { Notebook } from './notebook'
 import { own, withEntry, withoutEntry } from './own'
 import { nameFault } from './scenarioName'
 import { unsound } from './soundness'
@@ -30,15 +31,26 @@ function together(notebook: Notebook, edits: readonly SimpleEdit[]): Applied | P
   const inverses: SimpleEdit[] = []
   let now = notebook
   let remembered = false
-  for (const edit of edits) {
-    const applied = applySimple(now, edit)
+  let at = 0
+  for (let edit = edits[at]; edit !== undefined; edit = edits[at]) {
+    const entries = entriesFrom(edits, at)
+    const applied = entries.length > 0 ? setCells(now, entries) : applySimple(now, edit)
     if (isProblem(applied)) return applied
+    const taken = 'inverses' in applied ? applied.inverses : [applied.inverse]
     now = applied.notebook
-    inverses.push(applied.inverse)
+    for (const inverse of taken) inverses.push(inverse)
     remembered ||= applied.history !== 'none'
+    at += taken.length
   }
   const inverse: Edit = { type: 'together', edits: inverses.reverse() }
   return { notebook: now, inverse, history: remembered ? 'step' : 'none' }
+}
+
+/** The entries that follow one another from here on. */
+function entriesFrom(edits: readonly SimpleEdit[], at: number): readonly SetCell[] {
+  const entries: SetCell[] = []
+  for (let edit = edits[at]; edit?.type === 'set_cell'; edit = edits[at + entries.length]) entries.push(edit)
+  return entries
 }
 
 function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Problem {
@@ -102,15 +114,10 @@ function applySimple(notebook: Notebook, edit: SimpleEdit): SimplyApplied | Prob
 }
 
 function setCell(notebook: Notebook, edit: SetCell): SimplyApplied | Problem {
-  if (own(notebook.scenarios, edit.scenario) === undefined) return problem('scenario_gone')
-  const key = cellKey(edit.scenario, edit.quantity)
-  const before = own(notebook.cells, key) ?? null
-  const inverse: SimpleEdit = { ...edit, cell: before }
-  if (before === null && edit.cell === null) return { notebook, inverse, history: 'none' }
-  if (before === null && Object.keys(notebook.cells).length >= LIMITS.cells)
-    return problem('too_many_cells', [], { most: LIMITS.cells })
-  const cells = edit.cell === null ? withoutEntry(notebook.cells, key) : withEntry(notebook.cells, key, edit.cell)
-  return { notebook: { ...notebook, cells }, inverse, history: 'step' }
+  const applied = setCells(notebook, [edit])
+  if (isProblem(applied)) return applied
+  const [inverse = edit] = applied.inverses
+  return { notebook: applied.notebook, inverse, history: applied.history }
 }
 
 function putSample(notebook: Notebook, { sample }: PutSample): SimplyApplied | Problem {

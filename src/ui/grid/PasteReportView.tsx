@@ -21,6 +21,7 @@ export function PasteReportView(props: { report: PasteReport }) {
       <div>
         <For each={lines()}>{(line) => <p>{line}</p>}</For>
         <ul>
+          <Show when={props.report.whole}>{(why) => <li>{sentence(why())}</li>}</Show>
           <For each={props.report.refused.slice(0, MOST)}>
             {({ scenario, why }) => <li>{say('page.paste.one_refused', { scenario, why: sentence(why) })}</li>}
           </For>

@@ -58,7 +58,9 @@ export async function paste(
   })
   const trouble = edit && book.dispatch(edit)
   if (trouble) {
+    // Each could be taken by itself, and not all together: nothing was.
     announce(sentence(trouble))
+    openOver({ what: 'report', report: { ...report, taken: 0, whole: trouble } })
     return
   }
   const lastRow = rows[Math.min(fields.length, rows.length) - 1]
