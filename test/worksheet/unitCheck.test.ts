@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { FUNCTIONS } from '../../src/functions/registry'
 import { isProblem } from '../../src/words/problem'
@@ -9,6 +10,8 @@ import { disagreement, measureOf } from '../../src/worksheet/measure'
 import { parseFormula } from '../../src/worksheet/parse'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { unitFlags } from '../../src/worksheet/unitCheck'
+import { expressions } from './expressions'
+import { print } from './print'
 
 const catalog = shippedCatalog()
 const scope = catalogUnits(catalog)
@@ -191,6 +194,40 @@ describe('formulas that are wrong are flagged with the two units, and where', ()
       'My row: at character 1 mg/L as NaCl and kg meet; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
     ])
   })
+})
+
+test('no formula, however odd, breaks the check, and every flag stands in it', () => {
+  const declared = fc.constantFrom(null, 'kg', 'pH', '°C', 'mg/L as CaCO3', 'truth', '1', 'no unit')
+  fc.assert(
+    fc.property(expressions, declared, (tree, unit) => {
+      const text = print(tree)
+      const parsed = parseFormula(text)
+      if (isProblem(parsed)) return
+      for (const { problem, from, to } of unitFlags(parsed.tree, scope, unit)) {
+        expect(problem.code).toMatch(/^units_/)
+        expect(sentence(problem)).not.toMatch(/undefined|NaN|\{/)
+        expect(from >= 0 && from < to && to <= text.length).toBe(true)
+      }
+    }),
+    { seed: 20260601, numRuns: process.env.LONG ? 20_000 : 1_000 },
+  )
+})
+
+/** The number in another unit of its kind, or as much of it, is as right or wrong as before. */
+test('a plain factor never turns what agrees into what does not', () => {
+  const names = [...catalog.quantities.values()].filter(({ row }) => row.unit !== 'choice' && row.unit !== 'truth')
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...names),
+      fc.double({ min: 0.01, max: 1000, noNaN: true }),
+      ({ name, row }, factor) => {
+        expect(flagged(`1 * ${name}`, row.unit)).toEqual([])
+        if (row.unit !== 'pH' && row.unit !== '°C') expect(flagged(`${factor} * ${name}`, row.unit)).toEqual([])
+        expect(flagged(`${name} + (${name} - ${name})`, row.unit)).toEqual([])
+      },
+    ),
+    { seed: 20260602, numRuns: 300 },
+  )
 })
 
 test('only general functions have rules', () => {

@@ -28,6 +28,7 @@ const KEYS = {
     ['Tab', 'enter_tab'],
     ['Escape', 'escape'],
     ['=', 'formula'],
+    ['Ctrl Space', 'offer'],
     ['7.6, 59 °F, 15,000 gal', 'units'],
   ],
   page: [

@@ -228,6 +228,7 @@ export const page = {
   'page.keys.entry.enter_tab': 'enter it and go right; with Shift, left',
   'page.keys.entry.escape': 'leave the cell as it was',
   'page.keys.entry.formula': 'begin a formula, with the names of quantities: = baseline.ph - 0.2',
+  'page.keys.entry.offer': 'in a formula: show the names that could stand here; ↑ ↓ choose, Enter or Tab takes one',
   'page.keys.entry.units': 'a number, alone or with its unit',
   'page.keys.page.desk': 'to the desk, and back to the worksheets',
   'page.keys.page.handout': 'to the customer’s sheet, and back to the desk',
