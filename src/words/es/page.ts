@@ -127,6 +127,8 @@ export const page = {
   'page.read_only_short': 'Este cuaderno está abierto en otra pestaña; aquí solo se puede leer.',
   'page.banner.read_only':
     'Este cuaderno está abierto para escribir en otra pestaña. Aquí se puede leer; cuando esa pestaña se cierre, se podrá escribir aquí.',
+  'page.banner.renamed':
+    '{count|Una fila propia tiene otro nombre, porque el anterior ahora viene con la página|# filas propias tienen otros nombres, porque los anteriores ahora vienen con la página}: {names}.',
   'page.banner.example': 'Este cuaderno es un ejemplo; la piscina y las mediciones son inventadas.',
   'page.banner.worksheets':
     '{count|Una hoja de este cuaderno queda fuera|# problemas dejan fuera hojas de este cuaderno}: {why}',
@@ -201,6 +203,7 @@ export const page = {
   'page.keys.entry.enter_tab': 'aceptar e ir a la derecha; con Mayús, a la izquierda',
   'page.keys.entry.escape': 'dejar la celda como estaba',
   'page.keys.entry.formula': 'empezar una fórmula, con los nombres de las magnitudes: = baseline.ph - 0.2',
+  'page.keys.entry.offer': 'en una fórmula: mostrar los nombres que podrían ir aquí; ↑ ↓ eligen, Intro o Tab toma uno',
   'page.keys.entry.units': 'un número, solo o con su unidad',
   'page.keys.page.region': 'a la parte siguiente: contenido, cuaderno, cuadrícula, margen',
   'page.keys.page.undo': 'deshacer el último cambio',
