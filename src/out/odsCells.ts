@@ -19,12 +19,6 @@ export function figureStyle(decimals: number, assumed: boolean): string {
 
 export const MOST_DECIMALS = 9
 
-/** How many decimals a figure is shown with. */
-export function decimalsShown(shown: string): number {
-  const point = shown.search(/[.,]\d*$/)
-  return point < 0 ? 0 : shown.length - point - 1
-}
-
 export function textCell(text: string, style?: string): string {
   if (text === '') return element('table:table-cell', { 'table:style-name': style })
   return element('table:table-cell', { 'office:value-type': 'string', 'table:style-name': style }, ...paragraphs(text))
@@ -37,10 +31,10 @@ export function emptyCells(count: number): string {
 }
 
 /** A value with its full digits, shown as the page shows it. What is missing is empty, never zero. */
-export function valueCell({ value, shown, assumed, note }: SheetCell): string {
+export function valueCell({ value, shown, decimals, assumed, note }: SheetCell): string {
   const remark = note === '' ? [] : [element('office:annotation', {}, ...paragraphs(note))]
   if (value === null) return element('table:table-cell', {}, ...remark)
-  const style = figureStyle(typeof value === 'number' ? decimalsShown(shown) : 0, assumed)
+  const style = figureStyle(decimals, assumed)
   const typed =
     typeof value === 'number'
       ? { 'office:value-type': 'float', 'office:value': value }

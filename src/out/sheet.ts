@@ -37,6 +37,8 @@ export interface SheetCell {
   readonly value: number | string | boolean | null
   /** as it stands on the page; why there is no value, where there is none */
   readonly shown: string
+  /** the places after the decimal mark with which a figure stands there; 0 for everything else */
+  readonly decimals: number
   /** something was typed over what the notebook works out */
   readonly assumed: boolean
   /** where an entry comes from, where that is more than the cell shows; else empty */

@@ -11,6 +11,7 @@ import { schemaFaults } from './odfSchema'
 const cell = (value: SheetCell['value'], shown: string, more: Partial<SheetCell> = {}): SheetCell => ({
   value,
   shown,
+  decimals: shown.split('.')[1]?.length ?? 0,
   assumed: false,
   note: '',
   ...more,

@@ -119,6 +119,14 @@ describe('worksheets as a spreadsheet', () => {
     expect(ods(book).length).toBeGreaterThan(5_000)
   })
 
+  test('show a large figure without decimals that it does not have', () => {
+    const volume = { kind: 'value', entered: '60', unit: 'm³', canonical: 60 } as const
+    const view = viewOf({ ...edited(EXAMPLE, cell(BASELINE ?? '', 'volume', volume)), profile: 'us' })
+    const rows = bookOf(view, view.catalog().worksheets, view.scenarios(), 'en').sheets.flatMap(({ groups }) => groups)
+    const [first] = rows.flatMap((group) => group.rows).filter(({ name }) => name === 'volume')
+    expect(first?.cells[0]).toMatchObject({ shown: '15,850', decimals: 0 })
+  })
+
   test('mark an assumption where it stands and list it with its scenario and value', () => {
     const view = viewOf(
       edited(EXAMPLE, cell(BASELINE ?? '', 'volume', { kind: 'value', entered: '42', unit: 'm³', canonical: 42 })),

@@ -64,9 +64,11 @@ function cellOf(view: View, { name, row }: OutlineQuantity, scenario: string): S
   const entered = source.from === 'baseline' ? null : source.cell
   const note = seen.assumed || entered?.kind === 'formula' ? sourceText(view, scenario, name) : ''
   // The limit of a test is no number, and goes out as it is read: `< 0.2`.
-  if (source.cell?.kind === 'limit') return { value: shown, shown, assumed: seen.assumed, note }
-  if (!hasValue(outcome)) return { value: null, shown, assumed: seen.assumed, note }
+  if (source.cell?.kind === 'limit') return { value: shown, shown, decimals: 0, assumed: seen.assumed, note }
+  if (!hasValue(outcome)) return { value: null, shown, decimals: 0, assumed: seen.assumed, note }
   const { value } = outcome
   const exact = typeof value === 'number' ? (exactIn(value, row.unit, unit) ?? value) : value
-  return { value: exact, shown, assumed: seen.assumed, note }
+  // The mark itself is one character, whichever the reader's language has.
+  const decimals = Math.max(0, (seen.figures?.fraction.length ?? 0) - 1)
+  return { value: exact, shown, decimals, assumed: seen.assumed, note }
 }
