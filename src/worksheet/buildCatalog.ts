@@ -3,10 +3,11 @@ import { type Problem, problem } from '../words/problem'
 import { callsOf } from './callsOf'
 import type { Catalog, Quantity, SolveBlock } from './catalog'
 import { chartProblems } from './chartProblems'
-import type { Row } from './definition'
+import type { Row, SolveDefinition } from './definition'
 import { dependencyOrder, LONGEST_CHAIN } from './dependencyOrder'
 import type { Scope } from './formulaProblems'
-import { type Path, place } from './place'
+import { disagreement, measureOf } from './measure'
+import { type Path, type Placed, place } from './place'
 import { readsOf } from './readsOf'
 import { refusalsOf, rowFormulas } from './rowFormulas'
 import { rowProblems } from './rowProblems'
@@ -36,8 +37,10 @@ export function buildCatalog(
   const unsettled = new Set<string>()
   for (const [id, placed] of places.solves) {
     const block = solveBlock(placed, functions, rowProblem(placed.source))
-    if ('id' in block) solves.set(id, block)
-    else {
+    if ('id' in block) {
+      solves.set(id, block)
+      problems.push(...inputUnitProblems(block, placed, places, functions))
+    } else {
       problems.push(...block)
       unsettled.add(id)
     }
@@ -101,6 +104,23 @@ export function buildCatalog(
     order,
     functions,
   }
+}
+
+/** A solve of the reader's own that is fed in another unit than its function takes would answer for another water. */
+function inputUnitProblems(
+  { inputs, function: name }: SolveBlock,
+  { source, path }: Placed<SolveDefinition>,
+  { rows }: ReturnType<typeof place>,
+  functions: ReadonlyMap<string, LockedFunction>,
+): Problem[] {
+  // A test holds the shipped ones to it.
+  if (source.shipped) return []
+  return (functions.get(name)?.parameters ?? []).flatMap(({ name: parameter, unit, ofAnyBasis }, i) => {
+    const given = rows.get(inputs[i] ?? '')?.item.unit
+    if (given === undefined || ofAnyBasis || !disagreement(measureOf(given), measureOf(unit))) return []
+    const facts = { function: name, parameter, found_unit: given, wanted_unit: unit }
+    return [problem('solve_input_unit', [...path, 'inputs', parameter], facts)]
+  })
 }
 
 export function isCatalog(x: Catalog | readonly Problem[]): x is Catalog {

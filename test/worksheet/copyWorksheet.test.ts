@@ -118,3 +118,18 @@ describe('a worksheet of one’s own is changed', () => {
     expect(seen.size).toBeGreaterThan(10)
   })
 })
+
+test('a solve of one’s own that is fed in another unit is refused', () => {
+  const copy = copyOf('saturation')
+  const swapped = {
+    ...copy,
+    takes: [...copy.takes, 'temperature'],
+    solves: (copy.solves ?? []).map((solve) =>
+      solve.id === 'my_water' ? { ...solve, inputs: { ...solve.inputs, calcium_hardness: 'temperature' } } : solve,
+    ),
+  }
+  const built = buildCatalog([...SHIPPED, { definition: swapped, file: 'mine', shipped: false }], LOCKED)
+  expect(isCatalog(built) ? [] : built.map(sentence)).toEqual([
+    'mine, solves[0].inputs.calcium_hardness: WATER takes calcium_hardness in mg/L as CaCO3; the quantity given is in °C.',
+  ])
+})

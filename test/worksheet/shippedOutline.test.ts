@@ -18,9 +18,9 @@ test('the page knows of every shipped quantity what the catalog knows, in the sa
 
 test('the page knows the worksheets, and what each solve gives', () => {
   expect(shippedOutline().worksheets).toEqual(shippedCatalog().worksheets)
-  const given = [...shippedCatalog().solves.values()].map(({ id, function: name, outputs }) => [
-    id,
-    { id, function: name, outputs },
+  const given = [...shippedCatalog().solves.values()].map(({ worksheet: _, inputs, ...solve }) => [
+    solve.id,
+    { ...solve, inputs: inputs.filter((input) => input !== undefined) },
   ])
   expect([...shippedOutline().solves]).toEqual(given)
 })

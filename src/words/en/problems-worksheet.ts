@@ -112,5 +112,7 @@ export const problemsWorksheet = {
   'problem.solve_unknown_function': '{path}: there is no locked function “{name}”.',
   'problem.solve_of_one_result': '{path}: {name} gives one result; call it in a formula.',
   'problem.solve_unknown_input': '{path}: {function} has no input “{name}”; it has {accepted}.',
+  'problem.solve_input_unit':
+    '{path}: {function} takes {parameter} in {wanted_unit}; the quantity given is in {found_unit}.',
   'problem.solve_input_missing': '{path}: {function} needs an input “{name}”.',
 } as const

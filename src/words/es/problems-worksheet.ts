@@ -117,5 +117,7 @@ export const problemsWorksheet = {
   'problem.solve_unknown_function': '{path}: no hay ninguna función bloqueada «{name}».',
   'problem.solve_of_one_result': '{path}: {name} da un solo resultado; llámela en una fórmula.',
   'problem.solve_unknown_input': '{path}: {function} no tiene ninguna entrada «{name}»; tiene {accepted}.',
+  'problem.solve_input_unit':
+    '{path}: {function} toma {parameter} en {wanted_unit}; la magnitud dada está en {found_unit}.',
   'problem.solve_input_missing': '{path}: {function} necesita una entrada «{name}».',
 } as const
