@@ -35,4 +35,5 @@ export const cases = {
   'problem.case_twice': '{path}: ya hay un caso «{name}», en {other}; dé a este otro id.',
   'problem.case_sets_no_target': '{path}: un caso solo puede fijar objetivos y límites, y «{name}» no lo es.',
   'problem.case_bars_nothing': '{path}: «{name}» no es un producto; estos lo son: {accepted}.',
+  'page.cases.signs': '{count|Un caso tiene aquí sus señales|# casos tienen aquí sus señales}',
 } as const

@@ -17,4 +17,5 @@ export const cellMenu = {
   'page.cells.unfold': 'Abrir lo que está plegado aquí',
   'page.cells.scenario': 'Escenario',
   'page.cells.scenario_menu': 'Qué hacer con «{name}»…',
+  'page.cells.press_next': 'Pulse la celda hasta la que ha de llegar el rango.',
 } as const

@@ -83,4 +83,5 @@ export const desk = {
   'product.stock.calcium_77': 'Cloruro de calcio, 77 % en masa',
   'product.stock.calcium_94': 'Cloruro de calcio, 94 % en masa',
   'product.stock.stabilizer': 'Estabilizador (ácido cianúrico), 98 % en masa',
+  'page.desk.assume_calcium': 'Suponer el calcio como 0,7 de la dureza total, regla de un código estatal',
 } as const

@@ -17,8 +17,7 @@ export const handout = {
   'handout.swim.yes_steps': 'Sí, se puede bañar la gente, salvo durante una adición.',
   'handout.swim.no': 'No: nadie se baña hasta que lo diga un nuevo análisis.',
   'handout.swim.after': 'Todavía no: tras el paso {step} y un nuevo análisis.',
-  'handout.swim.why_yes':
-    'El cloro y el pH están donde pueden estar los bañistas; la etiqueta y la norma local dicen además cuándo.',
+  'handout.swim.why_yes': 'El cloro y el pH son aptos para el baño. La etiqueta y la norma local pueden pedir más.',
   'handout.volume.shape': '{volume}, calculado por la forma y la profundidad',
   'handout.volume.shape_span': '{volume}, calculado por la forma y la profundidad; puede ser de {low} a {high}',
   'handout.volume.entered': '{volume}, como se dio',
@@ -28,7 +27,7 @@ export const handout = {
   'handout.sample.none': 'No se dio la fecha del agua',
   'handout.found': 'Lo que se halló',
   'handout.found.low': '{reading} está por debajo de lo deseado, {target}.',
-  'handout.found.high': '{reading} está por encima de {target}.',
+  'handout.found.high': '{reading} está por encima de lo deseado, {target}.',
   'handout.found.over': '{reading} está por encima del máximo, {most}: se renueva parte del agua.',
   'handout.found.over_ratio': '{reading} es {ratio} veces el cloro deseado; debería ser {aim} veces o menos.',
   'handout.found.test_error':
@@ -93,7 +92,7 @@ export const handout = {
     'No añada calcio dentro del mismo día que bicarbonato o carbonato de sodio: el agua se vuelve leche.',
   'handout.never.more': 'No añada más de lo que dice esta hoja, y nada dos veces: mida antes.',
   'handout.retest': 'Medir otra vez',
-  'handout.retest.what': '{readings}, el {date}, no antes de las {clock}.',
+  'handout.retest.what': 'El {date}, no antes de las {clock}: {readings}.',
   'handout.retest.later': 'Lo que sigue después está en la segunda página; se guía por el nuevo análisis.',
   'handout.retest.week': 'Cloro libre y pH, dentro de una semana.',
   'handout.label_first':
@@ -106,8 +105,6 @@ export const handout = {
   'handout.numbers.test': 'Análisis usado',
   'handout.numbers.wanted': 'Deseado',
   'handout.numbers.end': 'Previsto al final',
-  'handout.numbers.limit_above': 'más de {value}',
-  'handout.numbers.limit_below': 'menos de {value}',
   'handout.numbers.index': 'Índice de Langelier',
   'handout.numbers.after': 'Previsto tras cada paso',
   'handout.numbers.step': 'Paso',
@@ -116,4 +113,7 @@ export const handout = {
   'handout.numbers.left': 'Queda fuera, y no se cumple al final',
   'handout.numbers.basis':
     'Los valores previstos suponen que todo se hace como está escrito y está bien mezclado. Un nuevo análisis cuenta más que cualquiera de ellos.',
+  'handout.case': 'Esta piscina se trata como: {names}.',
+  'handout.done_when': 'Ha terminado cuando',
+  'handout.numbers.assumed': 'supuesto, no medido',
 } as const

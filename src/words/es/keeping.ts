@@ -73,4 +73,16 @@ export const keeping = {
   'keeping.promise.refused':
     'El navegador no lo ha prometido. A menudo lo hacen cuando una página se usa con regularidad, se instala o se guarda entre los favoritos.',
   'keeping.room': '{used} usados de {quota}.',
+  'keeping.rows.added': '{count|Se añadió una fila propia.|Se añadieron # filas propias.}',
+  'keeping.rows.changed': '{count|Se cambió una fila propia.|Se cambiaron # filas propias.}',
+  'keeping.rows.removed': '{count|Se quitó una fila propia.|Se quitaron # filas propias.}',
+  'keeping.cases.added': '{count|Se añadió un archivo de caso.|Se añadieron # archivos de caso.}',
+  'keeping.cases.changed': '{count|Se cambió un archivo de caso.|Se cambiaron # archivos de caso.}',
+  'keeping.cases.removed': '{count|Se quitó un archivo de caso.|Se quitaron # archivos de caso.}',
+  'keeping.rules.added':
+    '{count|Se cambió un valor de las reglas del plan.|Se cambiaron # valores de las reglas del plan.}',
+  'keeping.rules.changed':
+    '{count|Se cambió otra vez un valor de las reglas del plan.|Se cambiaron otra vez # valores de las reglas del plan.}',
+  'keeping.rules.removed':
+    '{count|Un valor de las reglas del plan es otra vez el habitual.|# valores de las reglas del plan son otra vez los habituales.}',
 } as const

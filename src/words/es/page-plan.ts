@@ -61,4 +61,5 @@ export const pagePlan = {
   'page.plan.holds_for':
     'Todas las cantidades valen para {volume} de agua. La etiqueta del producto y la norma local van primero; el trabajo eléctrico es de un electricista autorizado.',
   'page.plan.handout': 'Hoja del cliente',
+  'page.plan.labelled': '{product}, {strength} {counts}',
 } as const

@@ -128,7 +128,7 @@ export const page = {
   'page.banner.read_only':
     'Este cuaderno está abierto para escribir en otra pestaña. Aquí se puede leer; cuando esa pestaña se cierre, se podrá escribir aquí.',
   'page.banner.renamed':
-    '{count|Una fila propia tiene otro nombre, porque el anterior ahora viene con la página|# filas propias tienen otros nombres, porque los anteriores ahora vienen con la página}: {names}.',
+    '{count|Una fila propia tiene otro nombre, porque el de antes viene ahora con la página|# filas propias tienen otros nombres, porque los de antes vienen ahora con la página}: {names}.',
   'page.banner.example': 'Este cuaderno es un ejemplo; la piscina y las mediciones son inventadas.',
   'page.banner.worksheets':
     '{count|Una hoja de este cuaderno queda fuera|# problemas dejan fuera hojas de este cuaderno}: {why}',
@@ -161,7 +161,7 @@ export const page = {
   'page.notebooks.note': 'Una o dos líneas sobre él',
   'page.notebooks.worksheets': 'Hojas propias',
   'page.notebooks.worksheets_intro':
-    'Una hoja es un archivo de definición: filas con unidades, intervalos y fórmulas. La que se carga aquí va detrás de las que trae la página.',
+    'Copie una hoja y cambie la copia, empiece una vacía o cargue una de un archivo de definición. Van detrás de las que trae la página. Las filas se cambian en la propia hoja, desde el menú de una celda (Mayús+F10).',
   'page.notebooks.load_worksheet': 'Cargar una hoja',
   'page.notebooks.remove_worksheet': 'Quitar «{name}»',
   'page.notebooks.refused': 'El archivo no se aceptó; lo que estaba abierto sigue como estaba.',

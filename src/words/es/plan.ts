@@ -192,4 +192,5 @@ export const planWords = {
   'problem.plan_limit_under_target':
     '{path}: el máximo, {most}, está por debajo de aquello hasta lo que dosifica el plan, {least}.',
   'plan.step.dose_whole_packs': 'Añada {amount} de {product}: {whole|un envase entero|# envases enteros} de {pack}.',
+  'plan.verdict.runs_short': 'Ahora basta; el agua nueva y las esperas lo llevan por debajo del objetivo, {target}.',
 } as const

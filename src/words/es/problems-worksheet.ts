@@ -42,9 +42,9 @@ export const problemsWorksheet = {
     '{path}: «{name}» está al final de una cadena de más de {most} fórmulas que se leen unas a otras.',
 
   'problem.units_together':
-    '{path}: {left_unit} y {right_unit} se encuentran en el carácter {at}; no se pueden sumar, comparar ni ocupar uno el lugar del otro. Convierta uno con un factor.',
+    '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; no se pueden sumar, comparar ni ocupar uno el lugar del otro. Convierta uno con un factor.',
   'problem.units_together_basis':
-    '{path}: {left_unit} y {right_unit} se encuentran en el carácter {at}; cuentan sustancias distintas. Convierta uno con un factor.',
+    '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; cuentan sustancias distintas. Convierta uno con un factor.',
   'problem.units_together_difference':
     '{path}: una medición y una diferencia, {left_unit} y {right_unit}, se encuentran en el carácter {at}; no pueden ocupar una el lugar de la otra.',
   'problem.units_argument':

@@ -155,4 +155,6 @@ export const recordWords = {
   'record.trends.test': 'Análisis',
   'record.trends.last': 'Los últimos {count} de {all} análisis; el CSV del registro los tiene todos.',
   'record.earlier': 'Mostrar {count} anteriores',
+  'record.learn.volume.against_known_open':
+    'Los nuevos análisis concuerdan en que la piscina contiene al menos {low}, y el volumen de la hoja es {known}. Mida otra vez la piscina, o mire las mediciones y cantidades: no se toma nada.',
 } as const

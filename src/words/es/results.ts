@@ -90,7 +90,7 @@ export const results = {
   'page.results.take': 'Al cuaderno',
   'page.results.take_as': 'Incorporar las elegidas como',
   'page.results.take_as.scenarios': 'escenarios, junto a los demás',
-  'page.results.take_as.samples': 'solo muestras, para vincular a un escenario',
+  'page.results.take_as.samples': 'solo muestras, para el registro y para vincular a escenarios',
   'page.results.chosen_count': '{count|Una elegida.|# elegidas.}',
   'page.results.chosen_none': 'Todavía ninguna elegida: marque filas de la tabla.',
 

@@ -14,7 +14,7 @@ export const trace = {
   'trace.sample_dated': 'De la muestra «{name}» de {date}.',
   'trace.elsewhere': 'Es una muestra de otra agua.',
   'trace.file': 'Del archivo {file}, fila {row}.',
-  'trace.column': 'Allí su columna se titula «{heading}».',
+  'trace.column': 'Su columna allí se titula «{heading}».',
   'trace.others':
     '{count|Otro análisis lo midió también; su medición se conserva junto a esta|Otros # análisis lo midieron también; sus mediciones se conservan junto a esta}.',
 } as const
