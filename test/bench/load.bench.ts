@@ -33,7 +33,7 @@ function noteFirstNumbers(): void {
 
 describe('the first load', () => {
   test('sizes of what a first visit fetches before the first numbers', async () => {
-    const context = await browser.newContext()
+    const context = await browser.newContext({ serviceWorkers: 'block' })
     await context.addInitScript(noteFirstNumbers)
     const requests: Request[] = []
     context.on('requestfinished', (request) => requests.push(request))

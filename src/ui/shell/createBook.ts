@@ -20,6 +20,7 @@ import { createArrangement } from './arrangement'
 import type { Book } from './book'
 import { catalogOf } from './catalogOf'
 import { editWords } from './editWords'
+import { tellFirstNumbers } from './firstNumbers'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
 import { createParts } from './parts'
 import { createSaver, type Saving } from './saving'
@@ -67,7 +68,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   /** what the engine said last, of cells that the page may still be drawing */
   const told = new Map<string, Outcome>()
   let answer = engine.open(first)
-  void answer.then(receive)
+  void answer.then(receive).then(tellFirstNumbers)
   onCleanup(() => engine.close())
   const timer = setTimeout(prepareFormulas, hasFormulas(first) ? 0 : FORMULAS_AFTER)
   onCleanup(() => clearTimeout(timer))
