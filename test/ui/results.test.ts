@@ -290,6 +290,19 @@ describe('chosen samples', () => {
     expect(samples[1]?.readings).not.toHaveProperty('free_chlorine')
   })
 
+  test('keep a limit as one, from which nothing is worked out', async () => {
+    const source = await labImport()
+    const notebook = newNotebook('Invented pool', 'As tested', 'metric')
+    const edit = takeIn(notebook, source, [0], { elsewhere: true, censored: 'leave_out', scenarios: false, catalog })
+    if (edit.type !== 'together') throw new Error(edit.type)
+    const [one] = edit.edits
+    expect(one?.type === 'put_sample' && one.sample.readings.free_chlorine).toMatchObject({
+      kind: 'limit',
+      side: 'below',
+      canonical: 0.2,
+    })
+  })
+
   test('go to the long run with the limit, half of it, or not at all', async () => {
     const source = await labImport()
     const given = (censored: 'leave_out' | 'limit' | 'half') => {

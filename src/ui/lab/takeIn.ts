@@ -9,7 +9,10 @@ import { say } from '../../words/say'
 import type { Outline } from '../../worksheet/catalog'
 import type { LabImport } from './labImport'
 
-/** What stands for a reading that is only known to be below or above what the test can tell. */
+/**
+ * What stands for a reading that is only known to be below or above what the test can tell: nothing that is worked with (in a
+ * notebook it is kept as the limit that it is), the limit itself, or half of it.
+ */
 export type Censored = 'leave_out' | 'limit' | 'half'
 
 /**
@@ -66,7 +69,11 @@ function readingOf(column: ImportedColumn, at: number, unit: string, censored: C
   if (state !== STATE.below && state !== STATE.above) {
     return { kind: 'value', ...entered(column, at, unit, canonical), canonical }
   }
-  if (censored === 'leave_out') return null
+  // left out of what is worked out, and kept as what it is
+  if (censored === 'leave_out') {
+    const side = state === STATE.below ? 'below' : 'above'
+    return { kind: 'limit', side, ...entered(column, at, unit, canonical), canonical }
+  }
   // Half the limit speaks of what is too little to tell; of what is too much the limit is the least that it can be.
   const stands = censored === 'half' && state === STATE.below ? canonical / 2 : canonical
   const method = `${state === STATE.below ? '<' : '>'}${canonical}`

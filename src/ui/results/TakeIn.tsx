@@ -74,7 +74,7 @@ export function TakeIn(props: { table: Table; keeping: Keeping }) {
         onChange={setWhose}
       />
       <Show when={props.table.source.head.account.censored > 0}>
-        <CensoredSwitch value={censored()} onChange={setCensored} />
+        <CensoredSwitch keeps value={censored()} onChange={setCensored} />
       </Show>
       <Problems problems={trouble() ? [trouble() as Problem] : []} />
       <div class="acts">

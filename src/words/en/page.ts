@@ -269,6 +269,7 @@ export const page = {
   'page.lab.whose.elsewhere': 'other pools',
   'page.lab.whose.here': '{name}',
   'page.lab.censored': 'Readings such as <0.2 are no numbers',
+  'page.lab.censored.keep': 'keep them as limits',
   'page.lab.censored.leave_out': 'leave them out',
   'page.lab.censored.limit': 'take the limit',
   'page.lab.censored.half': 'take half the limit',

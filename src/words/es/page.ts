@@ -242,6 +242,7 @@ export const page = {
   'page.lab.whose.elsewhere': 'otras piscinas',
   'page.lab.whose.here': '{name}',
   'page.lab.censored': 'Las mediciones como <0,2 no son números',
+  'page.lab.censored.keep': 'conservarlas como límites',
   'page.lab.censored.leave_out': 'dejarlas fuera',
   'page.lab.censored.limit': 'tomar el límite',
   'page.lab.censored.half': 'tomar la mitad del límite',
