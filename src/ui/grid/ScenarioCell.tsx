@@ -47,6 +47,11 @@ export function ScenarioCell(props: { row: GridRow; scenario: string }) {
     const chosen = drawn.width(props.scenario)
     return chosen === undefined ? undefined : `width:${chosen}px`
   }
+  /** its row, its scenario and what it shows; what is open in it has names of its own */
+  const label = () =>
+    selection.isEdited(name)
+      ? undefined
+      : `${rowName(props.row.key)} ${headName(props.row.worksheet, props.scenario)} ${name}`
   /** the unit of a number, its place against the range, what it stands on */
   const said = () => {
     const { kind, said, state } = view()
@@ -75,7 +80,7 @@ export function ScenarioCell(props: { row: GridRow; scenario: string }) {
       }}
       style={width()}
       aria-colindex={column() + 4}
-      aria-labelledby={`${rowName(props.row.key)} ${headName(props.row.worksheet, props.scenario)} ${name}`}
+      aria-labelledby={label()}
       aria-selected={selection.isSelected(name) || inRange()}
       aria-readonly={!isInput() || !book.writable()}
       tabindex={-1}
