@@ -1,6 +1,6 @@
 import { type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb'
 import { isProblem, type Problem, problem } from '../words/problem'
-import { fillWords } from './fillWords'
+import type { fillWords } from './fillWords'
 import type { Schema } from './records'
 import { storageProblem } from './storageProblem'
 
@@ -10,7 +10,23 @@ type Names = readonly StoreNames<Schema>[]
 const VERSION = 3
 
 /** The database; a problem when the browser has none to give, or another tab holds an older version of it open. */
-export function openDatabase(name: string): Promise<Database | Problem> {
+export async function openDatabase(name: string): Promise<Database | Problem> {
+  let older = false
+  const answer = await opened(name, null, () => {
+    older = true
+  })
+  if (!older) return answer
+  // What reads notebooks is not in the first load, and a transaction does not outlast the wait for it: it is tried again.
+  try {
+    const { fillWords } = await import('./fillWords')
+    return await opened(name, fillWords, () => undefined)
+  } catch (error) {
+    return notOpened(error)
+  }
+}
+
+/** @param fill what an older database's entries are given their words with; without it that is told, and nothing changed */
+function opened(name: string, fill: typeof fillWords | null, isOlder: () => void): Promise<Database | Problem> {
   return new Promise<Database | Problem>((resolve) => {
     let given = false
     const give = (answer: Database | Problem): void => {
@@ -20,6 +36,13 @@ export function openDatabase(name: string): Promise<Database | Problem> {
     }
     const opening = openDB<Schema>(name, VERSION, {
       async upgrade(database, from, _to, upgrading) {
+        if (from > 0 && from < 3 && fill === null) {
+          isOlder()
+          // `done` tells of the abort too, and so does the opening itself
+          upgrading.done.catch(() => undefined)
+          upgrading.abort()
+          return
+        }
         if (from < 1) {
           database.createObjectStore('notebooks', { keyPath: 'id' })
           database.createObjectStore('log', { keyPath: ['notebook', 'seq'] })
@@ -34,7 +57,7 @@ export function openDatabase(name: string): Promise<Database | Problem> {
           database.createObjectStore('import_files', { keyPath: 'id' })
           database.createObjectStore('states', { keyPath: ['notebook', 'seq'] })
           database.createObjectStore('exports', { keyPath: 'id' })
-          await fillWords(upgrading)
+          if (from > 0) await fill?.(upgrading)
         }
       },
       blocked: () => give(problem('storage_held')),

@@ -1,6 +1,6 @@
 import type { IDBPTransaction } from 'idb'
-import { fromFile, toFile } from '../notebook/file'
 import type { Notebook } from '../notebook/notebook'
+import { toFile } from '../notebook/toFile'
 import { type Problem, problem } from '../words/problem'
 import { type Database, keysOf } from './database'
 import { ladder } from './ladder'
@@ -43,6 +43,7 @@ export async function statesOf(database: Database, notebook: string): Promise<re
 export async function stateOf(database: Database, notebook: string, seq: number): Promise<Notebook | Problem> {
   const found = await database.get('states', [notebook, seq])
   if (found === undefined) return problem('state_gone')
+  const { fromFile } = await import('../notebook/file')
   const read = fromFile(found.text, notebook)
   return Array.isArray(read) ? (read[0] ?? problem('state_damaged')) : read
 }

@@ -1,16 +1,13 @@
-import { apply } from '../notebook/apply'
 import { copyNotebook } from '../notebook/create'
 import type { Edit } from '../notebook/edit'
-import { editSchema } from '../notebook/editSchema'
-import { fromFile, toFile } from '../notebook/file'
 import type { Notebook } from '../notebook/notebook'
-import { checked } from '../notebook/schemaProblems'
+import { toFile } from '../notebook/toFile'
 import { isProblem, type Problem, problem } from '../words/problem'
 import { type Database, keysOf, openDatabase, strictly } from './database'
 import { entriesIn } from './entries'
 import { type Entry, type LogRecord, STORES } from './records'
 import { recordsOf } from './recordsOf'
-import { type Readable, readableOf, replay } from './replay'
+import type { Readable } from './replay'
 import { sameWords, searchedOf } from './searched'
 import { keepState, type StateEntry, stateOf, statesOf } from './states'
 import { storageProblem } from './storageProblem'
@@ -22,7 +19,8 @@ import { storageProblem } from './storageProblem'
 export interface Store {
   /** all notebooks, the last changed first */
   list(): Promise<readonly Entry[] | Problem>
-  create(notebook: Notebook): Promise<undefined | Problem>
+  /** @param proven it was read from a file's text already, so that it is not read again here */
+  create(notebook: Notebook, proven?: boolean): Promise<undefined | Problem>
   /** the notebook as it was last written; `append` follows on from here */
   load(id: string): Promise<Notebook | Problem>
   /**
@@ -78,17 +76,17 @@ function storeOn(database: Database, now: () => number): Store {
   }
 
   async function read(id: string): Promise<Held | Problem> {
-    const { entry, snapshots, log } = await recordsOf(database, id)
+    const [{ replay }, { entry, snapshots, log }] = await Promise.all([import('./replay'), recordsOf(database, id)])
     if (entry === undefined) return problem('notebook_not_stored')
     const notebook = replay(entry, snapshots, log)
     return isProblem(notebook) ? notebook : { notebook, head: entry.head, since: null }
   }
 
-  async function create(notebook: Notebook): Promise<undefined | Problem> {
+  async function create(notebook: Notebook, proven: boolean): Promise<undefined | Problem> {
     const { id } = notebook
     const text = toFile(notebook)
-    const readAgain = fromFile(text, id)
-    if (Array.isArray(readAgain)) return readAgain[0]
+    const fault = proven ? undefined : await unreadable(text, id)
+    if (fault !== undefined) return fault
     const refused = await strictly(database, STORES, async (writing) => {
       const notebooks = writing.objectStore('notebooks')
       if ((await notebooks.getKey(id)) !== undefined)
@@ -105,7 +103,8 @@ function storeOn(database: Database, now: () => number): Store {
   async function append(id: string, edits: readonly Edit[]): Promise<undefined | Problem> {
     const from = held.get(id)
     if (from === undefined) return problem('notebook_not_open')
-    const next = follow(from.notebook, edits)
+    const { tried } = await import('./tried')
+    const next = tried(from.notebook, edits)
     if (isProblem(next)) return next
     if (next.edits.length === 0) return undefined
     const head = from.head + next.edits.length
@@ -163,7 +162,7 @@ function storeOn(database: Database, now: () => number): Store {
     const found = await read(id)
     if (isProblem(found)) return found
     const notebook = copyNotebook(found.notebook, name)
-    return (await create(notebook)) ?? notebook
+    return (await create(notebook, false)) ?? notebook
   }
 
   async function rename(id: string, name: string): Promise<undefined | Problem> {
@@ -186,7 +185,7 @@ function storeOn(database: Database, now: () => number): Store {
 
   return {
     list: () => inTurn(() => entriesIn(database)),
-    create: (notebook) => inTurn(() => create(notebook)),
+    create: (notebook, proven = false) => inTurn(() => create(notebook, proven)),
     load: (id) => inTurn(() => load(id)),
     append: (id, edits) => inTurn(() => append(id, edits)),
     copy: (id, name) => inTurn(() => copy(id, name)),
@@ -196,7 +195,10 @@ function storeOn(database: Database, now: () => number): Store {
     state: (id, seq) => inTurn(() => stateOf(database, id, seq)),
     readable: (id) =>
       inTurn(async () => {
-        const { entry, snapshots, log } = await recordsOf(database, id)
+        const [{ readableOf }, { entry, snapshots, log }] = await Promise.all([
+          import('./replay'),
+          recordsOf(database, id),
+        ])
         return entry === undefined ? problem('notebook_not_stored') : readableOf(entry, snapshots, log)
       }),
     raw: (id) => inTurn(async () => JSON.stringify(await recordsOf(database, id), null, 1)),
@@ -204,20 +206,9 @@ function storeOn(database: Database, now: () => number): Store {
   }
 }
 
-/** The notebook after the edits, and the edits as plain data; a problem when one is not an edit or does not apply. */
-function follow(
-  start: Notebook,
-  edits: readonly Edit[],
-): { readonly notebook: Notebook; readonly edits: readonly Edit[] } | Problem {
-  let notebook = start
-  const plain: Edit[] = []
-  for (const edit of edits) {
-    const read = checked(editSchema, edit, [start.name])
-    if (Array.isArray(read)) return read[0] ?? problem('file_unreadable', [start.name], { found: edit.type })
-    const applied = apply(notebook, read.value)
-    if (isProblem(applied)) return applied
-    notebook = applied.notebook
-    plain.push(read.value)
-  }
-  return { notebook, edits: plain }
+/** Why this text would not be read as a notebook again. */
+async function unreadable(text: string, name: string): Promise<Problem | undefined> {
+  const { fromFile } = await import('../notebook/file')
+  const read = fromFile(text, name)
+  return Array.isArray(read) ? read[0] : undefined
 }

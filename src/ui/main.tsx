@@ -10,15 +10,13 @@ import './look/pages.css'
 import './look/print.css'
 import { render } from 'solid-js/web'
 import { App } from './App'
-import { firstNumbers } from './shell/firstNumbers'
+import { afterFirstNumbers } from './shell/firstNumbers'
 import { prepareLanguage } from './shell/language'
 
 const root = document.getElementById('root')
 if (root) void prepareLanguage().then(() => render(() => <App />, root))
 
-/** What keeps the page for the next visit comes so long after the first numbers, in milliseconds. */
+/** The page's own numbers come first, then what keeps it for the next visit; milliseconds. */
 const OFFLINE_AFTER = 2000
 if (import.meta.env.MODE === 'production')
-  void firstNumbers.then(() =>
-    setTimeout(() => void import('./offline/keepOffline').then((part) => part.keepOffline()), OFFLINE_AFTER),
-  )
+  void afterFirstNumbers(OFFLINE_AFTER).then(async () => (await import('./offline/keepOffline')).keepOffline())

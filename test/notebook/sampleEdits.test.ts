@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { checkEdit } from '../../src/notebook/checkEdit'
-import { fromFile, toFile } from '../../src/notebook/file'
+import { fromFile } from '../../src/notebook/file'
 import type { Notebook, Reading } from '../../src/notebook/notebook'
 import { resolve } from '../../src/notebook/resolve'
 import { presentSample, readingsOf, setReading, startSample, withReadings } from '../../src/notebook/sampleEdits'
+import { toFile } from '../../src/notebook/toFile'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { applied, cell, EMPTY, edited, number, refusal, sample, scenario } from './samples'
 

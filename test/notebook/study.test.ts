@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { checkEdit } from '../../src/notebook/checkEdit'
-import { fromFile, toFile } from '../../src/notebook/file'
+import { fromFile } from '../../src/notebook/file'
 import type { Chart } from '../../src/notebook/notebook'
+import { toFile } from '../../src/notebook/toFile'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { applied, EMPTY, edited, refusal } from './samples'
 

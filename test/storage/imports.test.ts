@@ -1,6 +1,6 @@
 import { openDB } from 'idb'
 import { beforeEach, describe, expect, test } from 'vitest'
-import { toFile } from '../../src/notebook/file'
+import { toFile } from '../../src/notebook/toFile'
 import { type Imports, openImports } from '../../src/storage/imports'
 import { EMPTY } from '../notebook/samples'
 import { freshBrowser, good, opened } from './setup'

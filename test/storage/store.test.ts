@@ -1,7 +1,7 @@
 import { openDB } from 'idb'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import type { Edit } from '../../src/notebook/edit'
-import { toFile } from '../../src/notebook/file'
+import { toFile } from '../../src/notebook/toFile'
 import { openStore } from '../../src/storage/store'
 import { cell, EMPTY, edited, number, refusal } from '../notebook/samples'
 import { freshBrowser, good, opened } from './setup'

@@ -1,4 +1,4 @@
-import { toFile } from '../../notebook/file'
+import { toFile } from '../../notebook/toFile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { type Database, keysOf, openDatabase } from '../database'
 import { recordsOf } from '../recordsOf'

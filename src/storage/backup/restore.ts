@@ -1,6 +1,7 @@
 import { newId } from '../../notebook/create'
-import { fromFile, toFile } from '../../notebook/file'
+import { fromFile } from '../../notebook/file'
 import type { Notebook } from '../../notebook/notebook'
+import { toFile } from '../../notebook/toFile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { type Database, keysOf, openDatabase, strictly } from '../database'
 import { LAB_STORES, STORES } from '../records'

@@ -1,5 +1,5 @@
-import { toFile } from '../../notebook/file'
 import type { Notebook } from '../../notebook/notebook'
+import { toFile } from '../../notebook/toFile'
 import { downloadBlob } from './downloadText'
 import { noteExport } from './exported'
 

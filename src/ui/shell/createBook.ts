@@ -9,6 +9,7 @@ import { createHistory, redo, remember, undo } from '../../notebook/history'
 import { cellKey, type Notebook } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
 import { resolve } from '../../notebook/resolve'
+import { prepareKeeping } from '../../storage/prepareKeeping'
 import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { sentence } from '../../words/say'
@@ -20,7 +21,7 @@ import { createArrangement } from './arrangement'
 import type { Book } from './book'
 import { catalogOf } from './catalogOf'
 import { editWords } from './editWords'
-import { tellFirstNumbers } from './firstNumbers'
+import { afterFirstNumbers, firstNumbersShown } from './firstNumbers'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
 import { createParts } from './parts'
 import { createSaver, type Saving } from './saving'
@@ -28,8 +29,9 @@ import { createSelection } from './selection'
 import { touched } from './touched'
 import { createValues, type Values } from './values'
 
-/** In good time for the first formula that is typed, and out of the way of the first numbers; milliseconds. */
-const FORMULAS_AFTER = 3000
+/** In good time for the first edit that is kept and the first formula that is typed; milliseconds after the first numbers. */
+const CHECKS_AFTER = 200
+const FORMULAS_AFTER = 2000
 
 /** Changes that are written in one go anyway, in whatever order they came. */
 const FEW_CHANGES = 100
@@ -68,10 +70,12 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   /** what the engine said last, of cells that the page may still be drawing */
   const told = new Map<string, Outcome>()
   let answer = engine.open(first)
-  void answer.then(receive).then(tellFirstNumbers)
+  void answer.then((changes) => {
+    receive(changes)
+    afterDrawing(firstNumbersShown)
+  })
   onCleanup(() => engine.close())
-  const timer = setTimeout(prepareFormulas, hasFormulas(first) ? 0 : FORMULAS_AFTER)
-  onCleanup(() => clearTimeout(timer))
+  void prepareActs(hasFormulas(first))
 
   function reveal(key: string): void {
     const row = arrangement.folded().size > 0 && rows().find((one) => one.key === key)
@@ -208,6 +212,16 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     },
   }
   return { ...common, ...from(now), unhurried }
+}
+
+/** Fetches what the first acts need, once the numbers are there; what finds circles before the rest, where formulas are. */
+async function prepareActs(withFormulas: boolean): Promise<void> {
+  await afterFirstNumbers(0)
+  if (withFormulas) void prepareFormulas()
+  await afterFirstNumbers(CHECKS_AFTER)
+  void prepareKeeping()
+  await afterFirstNumbers(FORMULAS_AFTER)
+  void prepareFormulas()
 }
 
 /** Where there are formulas, even clearing a cell may close a circle, and what finds it has to be there. */

@@ -4,6 +4,7 @@ import type { Notebook } from '../../notebook/notebook'
 import type { Forgetting } from '../../storage/forget'
 import { type Claim, claim } from '../../storage/lock'
 import { forgetPreferences, keepPreference, preference } from '../../storage/preference'
+import { prepareKeeping } from '../../storage/prepareKeeping'
 import { askToKeep } from '../../storage/promise'
 import type { Entry } from '../../storage/records'
 import type { Readable } from '../../storage/replay'
@@ -107,10 +108,11 @@ export function createDesk(): Desk {
     return freed?.notebook ?? notebook
   }
 
-  async function openFrom(from: Store, id: string): Promise<Problem | null> {
+  /** @param known what was kept under this id just now: it need not be read again */
+  async function openFrom(from: Store, id: string, known?: Notebook): Promise<Problem | null> {
     await leave()
     const mine = await claim(id, () => void takeOver(from, id))
-    const notebook = await from.load(id)
+    const notebook = known ?? (await from.load(id))
     if (isProblem(notebook)) {
       mine.release()
       return notebook
@@ -127,7 +129,7 @@ export function createDesk(): Desk {
     else await show(notebook, (edits) => from.append(id, edits), true)
   }
 
-  async function add(notebook: Notebook): Promise<Problem | null> {
+  async function add(notebook: Notebook, proven = false): Promise<Problem | null> {
     const to = await store
     if (isProblem(to)) {
       await leave()
@@ -135,22 +137,23 @@ export function createDesk(): Desk {
       return null
     }
     let kept = notebook
-    let refused = await to.create(kept)
+    let refused = await to.create(kept, proven)
     if (refused?.code === 'notebook_stored_already') {
       kept = copyNotebook(notebook, notebook.name)
-      refused = await to.create(kept)
+      refused = await to.create(kept, proven)
     }
-    return refused ?? openFrom(to, kept.id)
+    return refused ?? openFrom(to, kept.id, kept)
   }
 
   async function begin(): Promise<void> {
+    const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
+    if (wanted !== null) void prepareKeeping()
     const from = await store
     if (isProblem(from)) {
       setBlocked(from)
       await addExample()
       return
     }
-    const wanted = new URL(location.href).searchParams.get('notebook') ?? preference('notebook')
     // First and without the list: reading ten thousand entries would hold the first numbers up.
     if (wanted !== null && (await opens(from, wanted))) return
     const kept = await from.list()
@@ -172,9 +175,8 @@ export function createDesk(): Desk {
 
   async function addExample(): Promise<void> {
     setFirstRun(true)
-    const { exampleNotebook } = await import('./exampleNotebook')
-    const example = exampleNotebook()
-    const why = isProblem(example) ? example : await add(example)
+    const { default: example } = await import('./exampleNotebook.build')
+    const why = await add(example, true)
     if (why) setTrouble({ why, id: null })
   }
 
