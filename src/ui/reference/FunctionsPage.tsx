@@ -1,12 +1,13 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js'
 import { LOCKED } from '../../functions/registry'
 import { functions } from '../../words/en/functions'
+import { pageFunctions } from '../../words/en/page-functions'
 import { addWords, say } from '../../words/say'
 import { usePlace } from '../shell/place'
 import { FunctionEntry } from './FunctionEntry'
 import { matches } from './matches'
 
-addWords(functions)
+addWords({ ...functions, ...pageFunctions })
 
 /** Every locked function, searchable: the same registry that the engine computes with. */
 export function FunctionsPage() {

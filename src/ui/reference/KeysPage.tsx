@@ -1,5 +1,8 @@
 import { For } from 'solid-js'
-import { say } from '../../words/say'
+import { pageKeys } from '../../words/en/page-keys'
+import { addWords, say } from '../../words/say'
+
+addWords(pageKeys)
 
 const KEYS = {
   grid: [

@@ -15,6 +15,8 @@ import { headless } from './headless'
 import { keeping } from './keeping'
 import { offline } from './offline'
 import { out } from './out'
+import { pageFunctions } from './page-functions'
+import { pageKeys } from './page-keys'
 import { pagePlan } from './page-plan'
 import { pasteWords } from './paste'
 import { planWords } from './plan'
@@ -44,6 +46,8 @@ export const en = {
   ...pasteWords,
   ...desk,
   ...handout,
+  ...pageFunctions,
+  ...pageKeys,
   ...pagePlan,
   ...planWords,
   ...planRules,
