@@ -247,5 +247,6 @@ const GENERAL: Readonly<Record<string, (args: readonly Run[]) => Run | null>> = 
   MIN: reduced(Number.POSITIVE_INFINITY, Math.min),
   SUM: reduced(0, (a, b) => a + b),
   ABS: ofNumber(Math.abs),
+  EXP: ofNumber(Math.exp),
   INT: ofNumber(Math.floor),
 }
