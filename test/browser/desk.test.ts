@@ -26,6 +26,14 @@ async function openDesk(context?: BrowserContext, options: { width?: number; hei
   return opened
 }
 
+const PAPERS = ['A4', 'Letter'] as const
+
+/** How many pages the browser would print: the sheet, then the numbers. */
+async function pages(page: Page, format: (typeof PAPERS)[number]): Promise<number> {
+  const pdf = (await page.pdf({ format })).toString('latin1')
+  return pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
+}
+
 /** Types into a field of the desk and presses Enter. */
 async function enterAt(page: Page, name: string, text: string): Promise<void> {
   await field(page, name).fill(text)
@@ -276,14 +284,24 @@ describe('the customer’s sheet', () => {
       return [of('.sheet.first').color, of('.handout .care').color, of('.handout .step').breakInside]
     })
     expect(paper).toEqual(['rgb(0, 0, 0)', 'rgb(0, 0, 0)', 'avoid'])
-    const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1')
-    expect(pdf.match(/\/Type \/Page\b(?!s)/g)?.length).toBeLessThanOrEqual(3)
+    for (const format of PAPERS) expect(await pages(page, format), format).toBe(2)
     await page.emulateMedia({ media: 'screen' })
     expect(await page.locator('.sheet .store').textContent()).toBe('The water desk, invented')
     // it is kept in the browser and in no notebook
     await page.reload()
     await page.locator('.sheet .store', { hasText: 'The water desk' }).waitFor()
     expect(await page.locator('.sheet .note').textContent()).toBe('Open till six.')
+    expect(errors).toEqual([])
+    await context.close()
+  })
+
+  test('a plan that a gate has stopped is one page too, before the numbers', async () => {
+    const { page, context, errors } = await openDesk()
+    await enterAt(page, 'free_chlorine', '15')
+    await enterAt(page, 'total_chlorine', '15.5')
+    await page.keyboard.press('F9')
+    await page.locator('.sheet.first .says', { hasText: 'Free chlorine is 15 mg/L' }).waitFor()
+    for (const format of PAPERS) expect(await pages(page, format), format).toBe(2)
     expect(errors).toEqual([])
     await context.close()
   })

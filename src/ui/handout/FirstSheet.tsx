@@ -5,9 +5,13 @@ import { dayWords } from '../desk/when'
 import { quantityWords, type Reader } from '../plan/planSentence'
 import { useBook } from '../shell/book'
 import { shownValue } from '../shownValue'
-import type { Sheet, SheetStep } from './sheet'
+import { isFull, pagesOf } from './pagesOf'
+import type { Sheet, SheetDay, SheetStep } from './sheet'
 
 const STOP = ['water', 'smell', 'alarm', 'level'] as const
+
+/** Cautions with fewer characters stand in the line, in a box. */
+const BRIEF = 60
 
 /** What the customer takes home, in the order in which it is needed. */
 export function FirstSheet(props: { sheet: Sheet; scenario: string; store: string; note: string; reader: Reader }) {
@@ -35,13 +39,14 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
     const age = shownValue(book, props.scenario, 'sample_age')
     return say(age === '' ? 'handout.sample.date' : 'handout.sample.date_age', { date: dayWords(day), age })
   }
+  const pages = () => pagesOf(props.sheet)
 
   return (
-    <section class="sheet first" aria-label={say('page.title.handout')}>
+    <section class="sheet first" classList={{ full: isFull(props.sheet) }} aria-label={say('page.title.handout')}>
       <header>
         <p class="store">{props.store}</p>
         <h2 class="swims">{props.sheet.swim}</h2>
-        <For each={props.sheet.swimWhy}>{(why) => <p>{why}</p>}</For>
+        <p class="why">{props.sheet.swimWhy.join(' ')}</p>
         <p class="whose">
           <strong>{book.notebook().name}</strong>
           <Show when={book.notebook().place}>{(place) => <span>{place()}</span>}</Show>
@@ -51,16 +56,19 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
       </header>
 
       <section class="found">
-        <h3>{say('handout.found')}</h3>
-        <Show when={props.sheet.cases.length > 0}>
-          <p>{say('handout.case', { names: props.sheet.cases })}</p>
+        <h3>{say('handout.found')}</h3>{' '}
+        <ul>
+          <Show when={props.sheet.cases.length > 0}>
+            <li>{say('handout.case', { names: props.sheet.cases })} </li>
+          </Show>
+          <For each={props.sheet.found}>{(sentence) => <li>{sentence} </li>}</For>
+          <Show when={props.sheet.foundMore.length > 0}>
+            <li>{say('handout.found.more', { count: props.sheet.foundMore.length })} </li>
+          </Show>
+        </ul>
+        <Show when={props.sheet.alone !== '' || props.sheet.spared.length > 0}>
+          <p>{[props.sheet.alone, ...props.sheet.spared].join(' ').trim()}</p>
         </Show>
-        <For each={props.sheet.found}>{(sentence) => <p>{sentence}</p>}</For>
-        <Show when={props.sheet.foundMore.length > 0}>
-          <p>{say('handout.found.more', { count: props.sheet.foundMore.length })}</p>
-        </Show>
-        <Show when={props.sheet.alone}>{(alone) => <p>{alone()}</p>}</Show>
-        <For each={props.sheet.spared}>{(sentence) => <p>{sentence}</p>}</For>
       </section>
 
       <Show
@@ -69,15 +77,24 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
           <p class="says">{say(props.sheet.left.length > 0 ? 'handout.nothing_yet' : 'handout.nothing_to_do')}</p>
         }
       >
-        <For each={props.sheet.together}>{(sentence) => <p class="together">{sentence}</p>}</For>
-        <For each={props.sheet.days}>
-          {(day) => (
-            <section>
-              <h3>{day.title}</h3>
-              <ol>
-                <For each={day.steps}>{(step) => <StepLine step={step} />}</For>
-              </ol>
-            </section>
+        <Show when={props.sheet.together.length > 0}>
+          <p class="together">{props.sheet.together.join(' ')}</p>
+        </Show>
+        <For each={pages()}>
+          {(days, page) => (
+            <div class="leaf">
+              <For each={days}>
+                {(day) => (
+                  <section class="day">
+                    <h3>{day.title}</h3>
+                    <ol>
+                      <For each={day.steps}>{(step) => <StepLine step={step} />}</For>
+                    </ol>
+                  </section>
+                )}
+              </For>
+              <Show when={stepsAfter(pages(), page())}>{(steps) => <p class="overleaf">{steps()}</p>}</Show>
+            </div>
           )}
         </For>
       </Show>
@@ -85,9 +102,9 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
       <div class="foot-of-sheet">
         <Show when={props.sheet.done.length > 0}>
           <section class="over">
-            <h3>{say('handout.done_when')}</h3>
+            <h3>{say('handout.done_when')}</h3>{' '}
             <ul>
-              <For each={props.sheet.done}>{(sign) => <li>{sign}</li>}</For>
+              <For each={props.sheet.done}>{(sign) => <li>{sign} </li>}</For>
             </ul>
           </section>
         </Show>
@@ -96,15 +113,16 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
         </section>
         <div class="halves">
           <section class="stop">
-            <h3>{say('handout.stop')}</h3>
+            <h3>{say('handout.stop')}</h3>{' '}
             <ul>
-              <For each={STOP}>{(sign) => <li>{say(`handout.stop.${sign}`)}</li>}</For>
-            </ul>
+              <For each={STOP}>
+                {(sign, at) => <li>{`${say(`handout.stop.${sign}`)}${at() < STOP.length - 1 ? ' ' : '.'}`}</li>}
+              </For>
+            </ul>{' '}
             <p>{say('handout.stop.first_aid')}</p>
           </section>
           <section class="retest">
-            <h3>{say('handout.retest')}</h3>
-            <For each={props.sheet.retest}>{(sentence) => <p>{sentence}</p>}</For>
+            <h3>{say('handout.retest')}</h3> <For each={props.sheet.retest}>{(sentence) => <p>{sentence} </p>}</For>
           </section>
         </div>
         <Show when={props.note.trim()}>{(note) => <p class="note">{note()}</p>}</Show>
@@ -116,9 +134,26 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
   )
 }
 
+/** What stands on the pages after this one; nothing on the last. */
+function stepsAfter(pages: readonly (readonly SheetDay[])[], page: number): string {
+  const numbers = pages
+    .slice(page + 1)
+    .flatMap((days) => days.flatMap(({ steps }) => steps.map(({ number }) => number)))
+  const [first, last] = [numbers[0], numbers.at(-1)]
+  if (first === undefined || last === undefined) return ''
+  return say('handout.overleaf', { count: numbers.length, steps: first === last ? `${first}` : `${first} – ${last}` })
+}
+
+/** A step reads on from its bold sentence; what is dangerous in it stands in a box, under it or, where it is short, in the line. */
 function StepLine(props: { step: SheetStep }) {
+  const rest = () =>
+    [props.step.label, ...props.step.how, ...props.step.state].filter((words) => words !== '').join(' ')
   return (
-    <li class="step" value={props.step.number}>
+    <li
+      class="step"
+      classList={{ pause: props.step.pause, brief: props.step.cautions.join(' ').length < BRIEF }}
+      value={props.step.number}
+    >
       <span class="number" aria-hidden="true">
         {props.step.number}
       </span>
@@ -126,21 +161,18 @@ function StepLine(props: { step: SheetStep }) {
         <input type="checkbox" class="box" aria-label={say('handout.done', { number: props.step.number })} />
       </Show>
       <div class="what">
-        <p class="when">{props.step.when}</p>
-        <p class="says">{props.step.says}</p>
-        <Show when={props.step.label}>{(label) => <p>{label()}</p>}</Show>
-        <For each={props.step.how}>{(how) => <p>{how}</p>}</For>
-        <Show when={props.step.state.length > 0 || props.step.wait !== ''}>
-          <p class="state">
-            {props.step.state.join(' ')} {props.step.wait}
-          </p>
+        <p class="says">
+          <span class="when">{props.step.when}</span> {props.step.says}
+        </p>{' '}
+        <p class="rest">
+          {rest()} <span class="wait">{props.step.wait}</span>
+        </p>{' '}
+        <Show when={props.step.cautions.length > 0}>
+          <ul class="care" aria-label={say('handout.caution')}>
+            <For each={props.step.cautions}>{(caution) => <li>{caution} </li>}</For>
+          </ul>
         </Show>
       </div>
-      <Show when={props.step.cautions.length > 0}>
-        <ul class="care" aria-label={say('handout.caution')}>
-          <For each={props.step.cautions}>{(caution) => <li>{caution}</li>}</For>
-        </ul>
-      </Show>
     </li>
   )
 }

@@ -44,4 +44,6 @@ export interface SheetStep {
   readonly cautions: readonly string[]
   /** something is done: there is a box to tick */
   readonly tick: boolean
+  /** nothing is done in it but to wait */
+  readonly pause: boolean
 }

@@ -62,9 +62,11 @@ export const handout = {
   'handout.together':
     'While anything is added, and when a stopped pump starts again: nobody in the water, children and animals away, one product at a time.',
   'handout.same_way': 'The same way as in step {step}.',
-  'handout.same_caution': 'Take care as in step {step}.',
+  'handout.same_caution': 'Take care as in {count|step|steps} {steps}.',
+  'handout.overleaf':
+    'The sheet goes on over the page: {count|step|steps} {steps}, then what not to do, when to stop and call, and what to test again.',
   'handout.later_step': 'Step {step}, from {date} on: {says}',
-  'handout.label': 'On the label: {product}, {strength} {counts}',
+  'handout.label': 'On its label: {strength} {counts}.',
   'handout.wait_minutes': 'Then wait {minutes} minutes, until {clock}.',
   'handout.wait_hours': 'Then wait {hours} {hours|hour|hours}, until {clock}.',
   'handout.wait_days': 'Then wait {days} days, until {clock}.',

@@ -56,9 +56,11 @@ export const handout = {
   'handout.together':
     'Mientras se añade algo, y cuando una bomba parada arranca otra vez: nadie en el agua, niños y animales lejos, un producto cada vez.',
   'handout.same_way': 'Igual que en el paso {step}.',
-  'handout.same_caution': 'La misma precaución que en el paso {step}.',
+  'handout.same_caution': 'La misma precaución que en {count|el paso|los pasos} {steps}.',
+  'handout.overleaf':
+    'La hoja sigue en la página siguiente: {count|paso|pasos} {steps}, y después qué no hacer, cuándo parar y llamar, y qué volver a analizar.',
   'handout.later_step': 'Paso {step}, desde {date}: {says}',
-  'handout.label': 'En la etiqueta: {product}, {strength} {counts}',
+  'handout.label': 'En su etiqueta: {strength} {counts}.',
   'handout.wait_minutes': 'Espere después {minutes} minutos, hasta las {clock}.',
   'handout.wait_hours': 'Espere después {hours} {hours|hora|horas}, hasta las {clock}.',
   'handout.wait_days': 'Espere después {days} días, hasta las {clock}.',
