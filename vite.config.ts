@@ -114,6 +114,8 @@ const headless: UserConfig = {
 export default defineConfig(({ mode }) => ({
   ...(mode === 'headless' ? headless : app),
   test: {
+    // one for each of the two cores that the tests are meant for; the default leaves one of them idle
+    maxWorkers: 2,
     projects: [
       {
         plugins: [lezer()],

@@ -1,5 +1,6 @@
 import { once } from 'node:events'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync } from 'node:fs'
+import { rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
@@ -72,8 +73,8 @@ test(
       await ended
       acts += steps.length - 1
     }
-    // the last one's helpers may still be closing their files
-    rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 })
+    // helpers of the killed browsers may still be closing their files: what they leave is the temporary folder's to clear
+    await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 }).catch(() => undefined)
     // the kills came into the midst of work
     expect(acts).toBeGreaterThan(KILLS * 2)
   },

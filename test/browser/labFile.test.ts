@@ -125,7 +125,7 @@ describe('a lab file', () => {
     })
     await page.locator('.questions').waitFor()
     expect(await page.getByRole('button', { name: /^Take/ }).count()).toBe(0)
-    await page.getByRole('radio', { name: 'day, month, year' }).check()
+    await page.getByRole('radio', { name: 'day, month, year' }).click()
     await page.locator('table.samples tbody tr').nth(1).waitFor()
     expect(await page.locator('.account').textContent()).toBe('2 rows: 2 samples, 0 refused, 0 skipped.')
     await page.context().close()

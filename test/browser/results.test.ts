@@ -241,7 +241,7 @@ describe('a lab file that is kept', () => {
     const { page } = await open(browser, { path: '#lab' })
     await choose(page, 'first.csv', 'Sample,pH,Chlorine (ppm)\nA,7.4,1.5\n')
     await page.locator('.questions').waitFor()
-    await page.getByRole('radio', { name: 'Free chlorine' }).check()
+    await page.getByRole('radio', { name: 'Free chlorine' }).click()
     await page.locator('table.samples tbody tr').first().waitFor()
     await page.getByLabel('Read files like this one so again, under the name').fill('Bench at Nowhere')
     await page.getByRole('button', { name: 'Keep this reading' }).click()
