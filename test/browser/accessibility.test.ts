@@ -60,7 +60,9 @@ async function goTo(page: Page, place: (typeof PAGES)[number]): Promise<void> {
   if (place === 'plan') await page.locator('.plan[aria-busy=false] .swim').waitFor()
   if (place === 'lab') {
     await page.locator('input[type=file]').setInputFiles(resolve('examples/lab-forty.csv'))
-    await page.locator('.account').waitFor()
+    // the file has fourteen columns, and the page is made part by part
+    await page.locator('table.columns tbody tr').nth(13).waitFor()
+    await page.locator('.chart .readout').waitFor()
   }
 }
 

@@ -26,7 +26,7 @@ const columns = (page: Page) =>
 async function expectPreview(page: Page): Promise<void> {
   await page.locator('.account').waitFor()
   await eventually(() => page.locator('.account').textContent()).toBe('41 rows: 33 samples, 7 refused, 1 skipped.')
-  expect(await columns(page)).toEqual([
+  await eventually(() => columns(page)).toEqual([
     'Sample | Sample | ',
     'Date | Date | ',
     'Place | Place | ',

@@ -1,9 +1,10 @@
-import { For, Show } from 'solid-js'
+import { createMemo, For, Show } from 'solid-js'
 import type { Known } from '../../intake/known'
 import type { Column, ColumnAnswer, Understanding } from '../../intake/understanding'
 import { unitsOfKind } from '../../units/unit'
 import { hasWords, say } from '../../words/say'
 import { labelOf } from '../labelOf'
+import { inSteps } from '../results/inSteps'
 import { unitWords } from '../unitWords'
 
 const ROLES = ['sample', 'place', 'date', 'time', 'note'] as const
@@ -14,7 +15,8 @@ export function Columns(props: {
   known: readonly Known[]
   onAnswer: (heading: string, answer: ColumnAnswer) => void
 }) {
-  const columns = (): readonly Column[] => [...props.understanding.columns, ...props.understanding.analytes]
+  const columns = createMemo((): readonly Column[] => [...props.understanding.columns, ...props.understanding.analytes])
+  const drawn = inSteps(columns, 3, false)
   const example = (column: Column) =>
     props.understanding.preview.map(({ cells }) => cells[column.index] ?? '').find((text) => text.trim() !== '') ?? ''
   const meaning = (column: Column) => (column.role === 'quantity' ? (column.quantity ?? 'note') : column.role)
@@ -39,7 +41,7 @@ export function Columns(props: {
             </tr>
           </thead>
           <tbody>
-            <For each={columns()}>
+            <For each={drawn()}>
               {(column) => (
                 <tr>
                   <th scope="row">{column.heading}</th>

@@ -59,7 +59,11 @@ export function Chart(props: { table: Table }) {
     on([across, up, props.table.rows], async ([x, y, rows]) => {
       const mine = ++gathering
       setAt(null)
-      const found = x && y ? await pointsOf(x, y, rows, createSlices(), () => mine !== gathering) : null
+      // in a turn of its own: the table and the summary follow the same change
+      const slices = createSlices()
+      await slices.pause()
+      if (mine !== gathering) return
+      const found = x && y ? await pointsOf(x, y, rows, slices, () => mine !== gathering) : null
       if (mine === gathering) setPoints(found)
     }),
   )

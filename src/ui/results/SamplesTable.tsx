@@ -3,6 +3,7 @@ import { createEffect, createMemo, For, Index, on, Show } from 'solid-js'
 import { say } from '../../words/say'
 import { unitWords } from '../unitWords'
 import type { Place, Table } from './createTable'
+import { inSteps } from './inSteps'
 import type { TableColumn } from './tableColumn'
 
 /** Height of a row, in pixels, as the style sheet has it. */
@@ -25,9 +26,11 @@ export function SamplesTable(props: { table: Table; label: string }) {
       return beyond(table().rows().length)
     },
   })
+  /** the columns that are drawn by now: those of a long run come a few at a time */
+  const drawn = inSteps(() => table().shown(), 2)
   /** the column of choosing boxes stands before the first */
   const columnCount = () => table().shown().length + 1
-  const widths = createMemo(() => ['2.25rem', ...table().shown().map(widthOf)].join(' '))
+  const widths = createMemo(() => ['2.25rem', ...drawn().map(widthOf)].join(' '))
   const cellId = ({ row, column }: Place) => `sample-${row}-${column}`
   const isAt = (row: number, column: number) => table().place().row === row && table().place().column === column
   const allChosen = () => table().chosen.count() > 0 && table().chosen.count() === table().rows().length
@@ -54,11 +57,9 @@ export function SamplesTable(props: { table: Table; label: string }) {
   // What has just been worked out comes into sight, beside what names the samples.
   createEffect(
     on(
-      () => table().worked(),
+      () => drawn().length === table().shown().length && table().worked(),
       (worked) => {
-        const first = table()
-          .shown()
-          .findIndex(({ group }) => group === 'result')
+        const first = drawn().findIndex(({ group }) => group === 'result')
         if (!worked || first < 0) return
         queueMicrotask(() => {
           const head = box.querySelectorAll('thead th').item(first + 1)
@@ -110,7 +111,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
                 onChange={(event) => table().chosen.only(event.currentTarget.checked ? table().rows() : NO_ROWS)}
               />
             </th>
-            <For each={table().shown()}>{(column, i) => <Head table={table()} column={column} index={i() + 2} />}</For>
+            <For each={drawn()}>{(column, i) => <Head table={table()} column={column} index={i() + 2} />}</For>
           </tr>
         </thead>
         <tbody style={{ height: `${virtual.getTotalSize()}px` }}>
@@ -138,7 +139,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
                       }}
                     />
                   </td>
-                  <For each={table().shown()}>
+                  <For each={drawn()}>
                     {(column, i) => (
                       // biome-ignore lint/a11y/useKeyWithClickEvents: keys are the grid's
                       <td

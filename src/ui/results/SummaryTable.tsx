@@ -5,6 +5,7 @@ import { decimalsOf } from '../decimalsOf'
 import { unitWords } from '../unitWords'
 import type { Table } from './createTable'
 import { Histogram } from './Histogram'
+import { inSteps } from './inSteps'
 import { createSlices } from './slices'
 import { PERCENTILES, type Spread, type Summary, summarise } from './summarise'
 import type { TableColumn } from './tableColumn'
@@ -18,6 +19,7 @@ interface Line {
 export function SummaryTable(props: { table: Table }) {
   const [lines, setLines] = createSignal<readonly Line[]>([])
   const quantities = () => props.table.shown().filter(({ row }) => row !== undefined)
+  const drawn = inSteps(lines, 3)
   let turn = 0
   onCleanup(() => turn++)
   createEffect(
@@ -65,7 +67,7 @@ export function SummaryTable(props: { table: Table }) {
           </tr>
         </thead>
         <tbody>
-          <For each={lines()}>
+          <For each={drawn()}>
             {({ column, summary }) => (
               <tr>
                 <th scope="row" classList={{ serif: column.group === 'result' }}>

@@ -9,6 +9,7 @@ import { readingColumns } from './readingColumns'
 import { resultColumns } from './resultColumns'
 import type { RowFilter } from './rowFilter'
 import { noteColumns, sampleColumns } from './sampleColumns'
+import { createSlices } from './slices'
 import type { TableColumn } from './tableColumn'
 
 /** Single results up to this many are all shown at once; of more, those that have a range. */
@@ -88,11 +89,15 @@ export function createTable(book: Book, source: LabImport): Table {
       async ([now, conditions, order]) => {
         const mine = ++turn
         setArranging(true)
+        await createSlices().pause()
         const arranged = await arrange(source.columns.count, now, conditions, order, () => mine !== turn)
         if (!arranged || mine !== turn) return
         setArranging(false)
         setRows(arranged)
-        setPlace((at) => ({ ...at, row: Math.max(0, Math.min(at.row, arranged.length - 1)) }))
+        setPlace((at) => {
+          const row = Math.max(0, Math.min(at.row, arranged.length - 1))
+          return row === at.row ? at : { ...at, row }
+        })
       },
       { defer: true },
     ),
