@@ -45,7 +45,8 @@ function shownIn(page: Page, heading: string): Promise<string[]> {
 
 const workOut = async (page: Page) => {
   await page.getByRole('button', { name: /^Work out/ }).click()
-  await page.locator('table.samples td.result').first().waitFor()
+  // columns are drawn a few a frame: until the last of them is there, the table is busy
+  await page.locator('table.samples[aria-busy=false] td.result').first().waitFor()
 }
 
 describe('the samples of a lab file', () => {

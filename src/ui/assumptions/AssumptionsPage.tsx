@@ -9,6 +9,7 @@ import { labelOf } from '../labelOf'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { formulas, prepareFormulas } from '../shell/formulas'
+import { Wide } from '../shell/Wide'
 import { cellText, outcomeText } from '../trace/outcomeText'
 import { ToCell } from '../trace/ToCell'
 
@@ -49,7 +50,7 @@ export function AssumptionsPage() {
       <h1>{say('page.title.assumptions')}</h1>
       <p class="intro">{say('assumptions.intro')}</p>
       <Show when={list().length > 0} fallback={<p>{say('assumptions.none')}</p>}>
-        <div class="wide">
+        <Wide label={say('page.title.assumptions')}>
           <table>
             <thead>
               <tr>
@@ -98,7 +99,7 @@ export function AssumptionsPage() {
               </For>
             </tbody>
           </table>
-        </div>
+        </Wide>
         <div class="acts">
           <button type="button" class="act" disabled={!book.writable()} onClick={() => remove(list())}>
             {say('assumptions.remove_all')}

@@ -10,6 +10,7 @@ import { labelOf } from '../labelOf'
 import { spanText } from '../margin/spanText'
 import { quantityWords, type Reader } from '../plan/planSentence'
 import { useBook } from '../shell/book'
+import { Wide } from '../shell/Wide'
 import { shownValue } from '../shownValue'
 import { unitWords } from '../unitWords'
 import type { Sheet } from './sheet'
@@ -80,7 +81,7 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
     <section class="sheet second" aria-label={say('handout.numbers')}>
       <h2>{say('handout.numbers')}</h2>
       <p>{say('handout.numbers.intro', { name: book.notebook().name })}</p>
-      <div class="wide">
+      <Wide label={say('handout.numbers')}>
         <table>
           <thead>
             <tr>
@@ -112,11 +113,11 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
             </Show>
           </tbody>
         </table>
-      </div>
+      </Wide>
       <AssumedNote scenario={props.scenario} />
       <Show when={dosed().length > 0}>
         <h3>{say('handout.numbers.after')}</h3>
-        <div class="wide">
+        <Wide label={say('handout.numbers.after')}>
           <table>
             <thead>
               <tr>
@@ -135,7 +136,7 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
               </For>
             </tbody>
           </table>
-        </div>
+        </Wide>
       </Show>
       <Lines title={say('handout.numbers.later')} lines={props.sheet.later} />
       <Lines title={say('handout.numbers.found')} lines={props.sheet.foundMore} />

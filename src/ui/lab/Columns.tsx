@@ -5,6 +5,7 @@ import { unitsOfKind } from '../../units/unit'
 import { hasWords, say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { inSteps } from '../results/inSteps'
+import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
 
 const ROLES = ['sample', 'place', 'date', 'time', 'note'] as const
@@ -29,7 +30,7 @@ export function Columns(props: {
   return (
     <section>
       <h2>{say('page.lab.columns')}</h2>
-      <div class="wide">
+      <Wide label={say('page.lab.columns')}>
         <table class="columns">
           <thead>
             <tr>
@@ -98,7 +99,7 @@ export function Columns(props: {
             </For>
           </tbody>
         </table>
-      </div>
+      </Wide>
     </section>
   )
 }

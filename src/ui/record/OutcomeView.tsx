@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js'
 import type { Comparison, Outcome } from '../../record/foretold'
 import { say } from '../../words/say'
+import { Wide } from '../shell/Wide'
 import type { RecordView } from './createRecord'
 import { dateWords } from './dateWords'
 
@@ -28,7 +29,7 @@ export function OutcomeView(props: { view: RecordView; outcome: Outcome }) {
         })}{' '}
         {done()}
       </p>
-      <div class="wide outcome" tabindex={0} role="group" aria-label={say('record.outcome')}>
+      <Wide class="outcome" label={say('record.outcome')}>
         <table>
           <thead>
             <tr>
@@ -59,7 +60,7 @@ export function OutcomeView(props: { view: RecordView; outcome: Outcome }) {
             </For>
           </tbody>
         </table>
-      </div>
+      </Wide>
       <Show when={off().length > 0}>
         <p class="quiet">{say('record.cause.says')}</p>
         <ul class="causes">

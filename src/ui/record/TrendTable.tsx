@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js'
 import type { Measured } from '../../record/measured'
 import { say } from '../../words/say'
+import { Wide } from '../shell/Wide'
 import type { RecordView } from './createRecord'
 import { dateWords } from './dateWords'
 
@@ -21,7 +22,7 @@ export function TrendTable(props: { view: RecordView; tests: readonly Measured[]
         <Show when={props.tests.length > MOST}>
           <p class="quiet">{say('record.trends.last', { count: MOST, all: props.tests.length })}</p>
         </Show>
-        <div class="wide" tabindex={0} role="group" aria-label={say('record.trends')}>
+        <Wide label={say('record.trends')}>
           <table>
             <thead>
               <tr>
@@ -46,7 +47,7 @@ export function TrendTable(props: { view: RecordView; tests: readonly Measured[]
               </For>
             </tbody>
           </table>
-        </div>
+        </Wide>
       </Show>
     </details>
   )

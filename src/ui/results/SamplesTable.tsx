@@ -28,6 +28,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
   })
   /** the columns that are drawn by now: those of a long run come a few at a time */
   const drawn = inSteps(() => table().shown(), 2)
+  const isDrawn = () => drawn().length === table().shown().length
   /** the column of choosing boxes stands before the first */
   const columnCount = () => table().shown().length + 1
   const widths = createMemo(() => ['2.25rem', ...drawn().map(widthOf)].join(' '))
@@ -57,7 +58,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
   // What has just been worked out comes into sight, beside what names the samples.
   createEffect(
     on(
-      () => drawn().length === table().shown().length && table().worked(),
+      () => isDrawn() && table().worked(),
       (worked) => {
         const first = drawn().findIndex(({ group }) => group === 'result')
         if (!worked || first < 0) return
@@ -96,7 +97,7 @@ export function SamplesTable(props: { table: Table; label: string }) {
         aria-rowcount={table().rows().length + 1}
         aria-colcount={columnCount()}
         aria-multiselectable="true"
-        aria-busy={table().arranging()}
+        aria-busy={table().arranging() || !isDrawn()}
         aria-activedescendant={table().rows().length > 0 ? cellId(table().place()) : undefined}
         style={{ '--columns': widths() }}
         onKeyDown={onKeyDown}

@@ -2,6 +2,7 @@ import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js'
 import { formatValue } from '../../units/format'
 import { say } from '../../words/say'
 import { decimalsOf } from '../decimalsOf'
+import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
 import type { Table } from './createTable'
 import { Histogram } from './Histogram'
@@ -38,7 +39,7 @@ export function SummaryTable(props: { table: Table }) {
   )
 
   return (
-    <div class="wide">
+    <Wide label={say('page.results.summary')}>
       <table class="summary">
         <thead>
           <tr>
@@ -94,7 +95,7 @@ export function SummaryTable(props: { table: Table }) {
         </tbody>
       </table>
       <p class="quiet">{say('page.results.summary.note')}</p>
-    </div>
+    </Wide>
   )
 }
 

@@ -10,6 +10,7 @@ import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
+import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
 import { methodsIn } from './bookDoubts'
 import { halfFigure } from './halfText'
@@ -56,7 +57,7 @@ export function Precisions(props: { scenario: string; output: string }) {
         <h2>{say('page.study.precisions')}</h2>
         <p class="intro">{say('page.study.precisions.says')}</p>
         <Problems problems={problems()} />
-        <div class="wide" role="group" aria-label={say('page.study.precisions')} tabindex={0}>
+        <Wide label={say('page.study.precisions')}>
           <table class="precisions">
             <thead>
               <tr>
@@ -139,7 +140,7 @@ export function Precisions(props: { scenario: string; output: string }) {
               </Show>
             </tbody>
           </table>
-        </div>
+        </Wide>
       </section>
     </Show>
   )

@@ -1,5 +1,6 @@
 import { createSignal, For, Show } from 'solid-js'
 import { say } from '../../words/say'
+import { Wide } from '../shell/Wide'
 import { titleOf } from './axis'
 import type { SweepModel } from './sweepModel'
 
@@ -11,7 +12,7 @@ export function SweepTable(props: { model: SweepModel }) {
     <details class="points" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say('page.study.table')}</summary>
       <Show when={open()}>
-        <div class="wide" role="group" aria-label={say('page.study.table')} tabindex={0}>
+        <Wide label={say('page.study.table')}>
           <table>
             <thead>
               <tr>
@@ -43,7 +44,7 @@ export function SweepTable(props: { model: SweepModel }) {
               </For>
             </tbody>
           </table>
-        </div>
+        </Wide>
       </Show>
     </details>
   )
