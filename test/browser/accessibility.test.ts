@@ -182,8 +182,11 @@ describe('what a checker cannot tell', () => {
     await select(page, 'sample/ph')
     await page.getByRole('button', { name: 'Explain' }).click()
     await eventually(() => page.locator('#margin').isVisible()).toBe(true)
-    const margin = await page.locator('#margin').boundingBox()
-    expect((margin?.x ?? -1) >= 0 && (margin?.width ?? 0) <= width).toBe(true)
+    // it slides in
+    await eventually(async () => {
+      const margin = await page.locator('#margin').boundingBox()
+      return (margin?.x ?? -1) >= 0 && (margin?.width ?? 0) <= width
+    }).toBe(true)
     await page.keyboard.press('Escape')
     await eventually(() => page.locator('#margin').isVisible()).toBe(false)
     expect(await page.evaluate(() => document.activeElement?.id)).toMatch(/^sample\/ph@/)
