@@ -11,25 +11,24 @@ import { resolve } from '../../src/notebook/resolve'
 import { catalogFor } from '../../src/worksheet/catalogFor'
 import { notebookOf } from './waters'
 
-const phOf = (i: number) => 7.2 + (i % 50) / 100
+/** As the page's bench enters them. */
+const phOf = (i: number) => 7.2 + ((i * 7) % 50) / 100
 
-/** Sets pH in the baseline of a notebook, through the live engine: every value brought up to date and told. */
-export function liveEdits(scenarios: number): (edits: number) => void {
+/** Sets pH in the baseline of a notebook, through the live engine: every value brought up to date and told. One edit a call. */
+export function liveEdits(scenarios: number): (number: number) => void {
   const notebook = notebookOf(scenarios)
   const live = new Live(notebook)
   live.all()
   const scenario = baselineOf(notebook).id
-  return (edits) => {
-    for (let i = 0; i < edits; i++) {
-      const canonical = phOf(i)
-      const cell = { kind: 'value', entered: String(canonical), unit: 'pH', canonical } as const
-      live.edit([{ type: 'set_cell', scenario, quantity: 'ph', cell } satisfies Edit])
-    }
+  return (number) => {
+    const canonical = phOf(number)
+    const cell = { kind: 'value', entered: String(canonical), unit: 'pH', canonical } as const
+    live.edit([{ type: 'set_cell', scenario, quantity: 'ph', cell } satisfies Edit])
   }
 }
 
-/** The same cells in HyperFormula alone. */
-export function bareEdits(scenarios: number, column: 'baseline' | 'last' = 'baseline'): (edits: number) => void {
+/** The same cells in HyperFormula alone. One edit a call. */
+export function bareEdits(scenarios: number, column: 'baseline' | 'last' = 'baseline'): (number: number) => void {
   registerFunctions()
   const notebook = notebookOf(scenarios)
   const catalog = catalogFor({})
@@ -48,7 +47,5 @@ export function bareEdits(scenarios: number, column: 'baseline' | 'last' = 'base
     context: new NoticeBoard(),
   })
   const address = { sheet: 0, row: layout.rowOf.get('ph') ?? 0, col: column === 'baseline' ? 0 : order.length - 1 }
-  return (edits) => {
-    for (let i = 0; i < edits; i++) hf.setCellContents(address, phOf(i))
-  }
+  return (number) => void hf.setCellContents(address, phOf(number))
 }

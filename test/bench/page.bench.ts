@@ -44,7 +44,7 @@ afterAll(async () => {
 })
 
 type Bare = {
-  meanEdit: (scenarios: number, column: string, edits: number) => number
+  meanEdit: (scenarios: number, column: string, edits: number) => Promise<number>
   build: (scenarios: number) => number
 }
 

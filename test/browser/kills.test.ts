@@ -49,6 +49,7 @@ test(
     let acts = 0
     for (let kill = 0; kill <= KILLS; kill++) {
       const running = await startChromium(folder)
+      const ended = once(running.process, 'exit')
       const { page } = await open(running.browser, { context: running.browser.contexts()[0] })
       await ready(page)
       await eventually(async () => (await viewOf(page)).every((figure) => !Number.isNaN(figure))).toBe(true)
@@ -61,11 +62,11 @@ test(
       steps = [await viewOf(page)]
       saved = 0
       if (kill === KILLS) {
-        await running.browser.close()
+        running.process.kill()
+        await ended
         break
       }
       // no word of farewell: nothing that runs when a page or a browser closes may be needed
-      const ended = once(running.process, 'exit')
       setTimeout(() => running.process.kill('SIGKILL'), random() * LIFE)
       await session(page, random, steps, (at) => {
         saved = at

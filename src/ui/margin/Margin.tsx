@@ -1,4 +1,4 @@
-import { createDeferred, createMemo, For, lazy, Show, Suspense } from 'solid-js'
+import { createMemo, For, lazy, Show, Suspense } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { say } from '../../words/say'
 import { cautionText } from '../cautionText'
@@ -11,6 +11,7 @@ import { helpOf, labelOf } from '../labelOf'
 import { noticeText } from '../noticeText'
 import { problemText } from '../problemText'
 import { useBook } from '../shell/book'
+import { drawnLater } from '../shell/drawnLater'
 import type { Cell } from '../shell/selection'
 import { CellActs } from './CellActs'
 
@@ -32,8 +33,8 @@ const SurenessNote = lazy(async () => {
 /** The margin beside the page: everything that is known of the selected cell. */
 export function Margin(props: { open: boolean; onClose: () => void }) {
   const book = useBook()
-  // The margin follows when the page has time: a held arrow key must not wait for it.
-  const cell = createDeferred(book.selection.cell, { timeoutMs: 120 })
+  // Neither a held arrow key nor the engine's answer waits for the margin.
+  const cell = drawnLater(book.selection.cell)
   return (
     <aside class="margin" id="margin" classList={{ open: props.open }} aria-label={say('page.margin')} tabindex={-1}>
       <button type="button" class="act close" onClick={() => props.onClose()}>
