@@ -12,9 +12,9 @@ import { longestTask } from './longestTask'
 import { median, report } from './report'
 import { notebookOf } from './waters'
 
-/** Edits in one batch, because the page's clock steps by 0.1 ms; and how many batches the median is taken of. */
-const EDITS = 20
-const BATCHES = 5
+/** Edits that are timed, and whole openings. The page's clock steps by 0.1 ms. */
+const EDITS = 100
+const OPENINGS = 5
 
 let browser: Browser
 let server: PreviewServer
@@ -44,25 +44,24 @@ afterAll(async () => {
 })
 
 type Bare = {
-  meanEdit: (scenarios: number, column: string, edits: number) => Promise<number>
+  timeEdits: (scenarios: number, column: string, edits: number) => Promise<number[]>
   build: (scenarios: number) => number
 }
 
-/** The bare engine on a page of its own, asked a few times; the median. */
-async function bare(ask: (page: Page) => Promise<number>): Promise<number> {
+/** The bare engine on a page of its own; the median of what it is asked for. */
+async function bare(ask: (page: Page) => Promise<readonly number[]>): Promise<number> {
   const page = await browser.newPage()
   page.on('pageerror', (error) => console.log(String(error)))
   await page.goto(server.resolvedUrls?.local[0] ?? '')
-  await page.waitForFunction(() => 'meanEdit' in globalThis)
-  const times = []
-  for (let i = 0; i < BATCHES; i++) times.push(await ask(page))
+  await page.waitForFunction(() => 'timeEdits' in globalThis)
+  const times = await ask(page)
   await page.close()
   return median(times)
 }
 
 const bareEdit = (scenarios: number, column: 'baseline' | 'last') =>
   bare((page) =>
-    page.evaluate(([count, where, edits]) => (globalThis as unknown as Bare).meanEdit(count, where, edits), [
+    page.evaluate(([count, where, edits]) => (globalThis as unknown as Bare).timeEdits(count, where, edits), [
       scenarios,
       column,
       EDITS,
@@ -70,7 +69,12 @@ const bareEdit = (scenarios: number, column: 'baseline' | 'last') =>
   )
 
 const bareBuild = (scenarios: number) =>
-  bare((page) => page.evaluate((count) => (globalThis as unknown as Bare).build(count), scenarios))
+  bare((page) =>
+    page.evaluate(
+      ([count, times]) => Array.from({ length: times }, () => (globalThis as unknown as Bare).build(count)),
+      [scenarios, OPENINGS] as const,
+    ),
+  )
 
 /** Opens a notebook of so many scenarios by its file, as a person would, and goes to the pH of one of them. */
 async function openNotebook(
@@ -99,14 +103,14 @@ async function openNotebook(
   return { page, edited: column === 'last' ? last : first, watched: watched ?? '' }
 }
 
-/** Types pH into a cell of the saturation sheet and waits for the index of `watched` to be redrawn: the mean time from Enter. */
-function edits(page: Page, scenario: string, watched: string, count: number): Promise<number> {
+/** Types pH into a cell of the saturation sheet and waits for the index of `watched` to be redrawn: the times from Enter, in milliseconds. */
+function edits(page: Page, scenario: string, watched: string, count: number): Promise<number[]> {
   return page.evaluate(
     async ([id, watch, n]) => {
       const key = (target: Element, name: string) =>
         target.dispatchEvent(new KeyboardEvent('keydown', { key: name, bubbles: true, cancelable: true }))
       const lsi = document.getElementById(`saturation/lsi@${watch}`) as HTMLElement
-      let total = 0
+      const times: number[] = []
       for (let i = 0; i < n; i++) {
         const cell = document.getElementById(`saturation/ph@${id}`) as HTMLElement
         cell.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true, button: 0 }))
@@ -130,10 +134,10 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
         const start = performance.now()
         key(input, 'Enter')
         await redrawn
-        total += performance.now() - start
+        times.push(performance.now() - start)
         await new Promise(requestAnimationFrame)
       }
-      return total / n
+      return times
     },
     [scenario, watched, count] as const,
   )
@@ -146,10 +150,8 @@ describe('the page', () => {
         const reference = await bareEdit(scenarios, column)
         const { page, edited, watched } = await openNotebook(scenarios, column)
         await edits(page, edited, watched, 5)
-        const times: number[] = []
-        for (let i = 0; i < BATCHES; i++) times.push(await edits(page, edited, watched, EDITS))
+        const time = median(await edits(page, edited, watched, EDITS))
         const task = await longestTask(page, () => edits(page, edited, watched, 5))
-        const time = median(times)
         const aim = scenarios === 50 && column === 'baseline' ? 'aim 2.5' : 'aim 3'
         report(
           `edit of ${column}, ${scenarios} scenarios: Enter to DOM`,
@@ -178,7 +180,7 @@ describe('the page', () => {
     })
     const times: number[] = []
     let task = 0
-    for (let i = 0; i < BATCHES; i++) {
+    for (let i = 0; i < OPENINGS; i++) {
       const open = async () => {
         await page.reload()
         await page.waitForFunction(() => 'firstNumbers' in globalThis)

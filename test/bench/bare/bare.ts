@@ -4,20 +4,20 @@ import { bareEdits } from '../editRuns'
 const WARM = 5
 
 /**
- * The mean time of setting pH in one column of the bare engine, on the page's own thread, in milliseconds: at a person's
+ * The times of setting pH in one column of the bare engine, on the page's own thread, in milliseconds: at a person's
  * pace, each edit a task of its own with a frame before it, as on the page that is held against it.
  */
-async function meanEdit(scenarios: number, column: 'baseline' | 'last', edits: number): Promise<number> {
+async function timeEdits(scenarios: number, column: 'baseline' | 'last', edits: number): Promise<number[]> {
   const run = bareEdits(scenarios, column)
-  let total = 0
+  const times: number[] = []
   for (let i = -WARM; i < edits; i++) {
     await new Promise(requestAnimationFrame)
     await new Promise((done) => setTimeout(done))
     const start = performance.now()
     run(i + WARM)
-    if (i >= 0) total += performance.now() - start
+    if (i >= 0) times.push(performance.now() - start)
   }
-  return total / edits
+  return times
 }
 
 /** The time of building the bare engine with all cells of so many scenarios, in milliseconds. */
@@ -27,4 +27,4 @@ function build(scenarios: number): number {
   return performance.now() - start
 }
 
-Object.assign(globalThis, { meanEdit, build })
+Object.assign(globalThis, { timeEdits, build })
