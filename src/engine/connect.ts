@@ -10,8 +10,11 @@ import type { Answer, Request } from './messages'
 const PATIENCE = 10_000
 const MOST_RESTARTS = 2
 
+type Part = (changes: readonly Change[]) => void
+
 interface Waiting {
-  readonly done: (changes: readonly Change[]) => void
+  readonly part: Part
+  readonly done: () => void
   readonly timer: ReturnType<typeof setTimeout>
   readonly edits: readonly Edit[]
 }
@@ -46,19 +49,27 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
       const request = waiting.get(data.id)
       if (!request) return
       if ('problem' in data) return void restart(data.problem)
+      request.part(data.changes)
+      if (data.more) return
       clearTimeout(request.timer)
       waiting.delete(data.id)
       failures = 0
-      request.done(data.changes)
+      request.done()
     }
     worker.onerror = (event) => restart(problem('engine_failed', [], { why: event.message || 'error' }))
   }
 
-  function ask(request: Ask): Promise<readonly Change[]> {
+  async function ask(request: Ask): Promise<readonly Change[]> {
+    const all: Change[] = []
+    await inParts(request, (changes) => void all.push(...changes))
+    return all
+  }
+
+  function inParts(request: Ask, part: Part): Promise<void> {
     const id = ++lastId
     return new Promise((done) => {
       const timer = setTimeout(() => restart(problem('engine_slow', [], { seconds: patience / 1000 })), patience)
-      waiting.set(id, { done, timer, edits: request.ask === 'edit' ? request.edits : [] })
+      waiting.set(id, { part, done, timer, edits: request.ask === 'edit' ? request.edits : [] })
       worker.postMessage({ id, ...request } satisfies Request)
     })
   }
@@ -71,16 +82,14 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
     if (failures === 0) suspects = unanswered[0]?.edits ?? []
     start()
     // The requests that were under way are part of the document that is opened now.
-    for (const request of unanswered) request.done([])
+    for (const request of unanswered) request.done()
     if (!notebook) return
     if (++failures > MOST_RESTARTS) {
       for (const listener of listeners) listener(problem('engine_gave_up', [], { ...why.facts }), [])
       return
     }
     const said = failures > 1 && suspects.length > 0 ? withoutSuspects() : null
-    void ask({ ask: 'open', notebook }).then((changes) => {
-      // An open that failed itself was answered with nothing by the restart that followed it.
-      if (failures > 0) return
+    void inParts({ ask: 'open', notebook }, (changes) => {
       for (const listener of listeners) listener(said ?? why, changes)
     })
   }
@@ -95,9 +104,9 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
 
   start()
   return {
-    open(next) {
+    open(next, part) {
       notebook = next
-      return ask({ ask: 'open', notebook: next })
+      return inParts({ ask: 'open', notebook: next }, part)
     },
     edit(edits) {
       for (const edit of edits) {

@@ -10,6 +10,7 @@ export type Request =
   | { readonly id: number; readonly ask: 'edit'; readonly edits: readonly Edit[] }
   | { readonly id: number; readonly ask: 'formulas_under'; readonly cells: readonly CellPlace[] }
 
+/** A long answer comes in parts; `more` says that another follows. */
 export type Answer =
-  | { readonly id: number; readonly changes: readonly Change[] }
+  | { readonly id: number; readonly changes: readonly Change[]; readonly more: boolean }
   | { readonly id: number; readonly problem: Problem }

@@ -4,6 +4,9 @@ import { hasOwnParts, prepareOwnWorksheets } from '../worksheet/ownWorksheets'
 import { Live } from './live'
 import type { Answer, Request } from './messages'
 
+/** So many changes at a time: the page reads a message in one go. */
+const PART = 500
+
 /** The engine's side of the conversation: one live notebook, requests answered in order. */
 let live: Live | null = null
 let answered: Promise<void> = Promise.resolve()
@@ -16,7 +19,13 @@ async function tell(request: Request): Promise<void> {
   const { id } = request
   try {
     if (bringsWorksheets(request)) await prepareOwnWorksheets()
-    postMessage({ id, changes: answer(request) } satisfies Answer)
+    const changes = answer(request)
+    let at = 0
+    do {
+      const part = changes.slice(at, at + PART)
+      at += PART
+      postMessage({ id, changes: part, more: at < changes.length } satisfies Answer)
+    } while (at < changes.length)
   } catch (error) {
     // The page starts a new worker from its document; what it needs to know is that this one is of no use any more.
     postMessage({ id, problem: problem('engine_failed', [], { why: String(error) }) } satisfies Answer)

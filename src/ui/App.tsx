@@ -6,6 +6,7 @@ import { Worksheets } from './grid/Worksheets'
 import { Margin } from './margin/Margin'
 import { Peek } from './margin/Peek'
 import { Rail } from './rail/Rail'
+import { afterDrawing } from './shell/afterDrawing'
 import { announcement } from './shell/announce'
 import { BookContext } from './shell/book'
 import { createBook } from './shell/createBook'
@@ -73,6 +74,9 @@ function OpenBook(props: { opened: Opened }) {
   const book = createBook(notebook, append, () => writable)
   const place = usePlace()
   const [drawer, setDrawer] = createSignal(false)
+  // The grid is drawn once what stands round it is: both in one go would hold the page for too long.
+  const [framed, setFramed] = createSignal(false)
+  afterDrawing(() => setFramed(true))
   desk.beforeLeaving(book.settled)
   guardUnsaved(book)
   beforeNewVersion(() => isAllKept(book))
@@ -118,7 +122,9 @@ function OpenBook(props: { opened: Opened }) {
               <Switch>
                 <Match when={place().page === 'worksheets'}>
                   <Toolbar />
-                  <Worksheets onExplain={explain} />
+                  <Show when={framed()}>
+                    <Worksheets onExplain={explain} />
+                  </Show>
                 </Match>
                 <Match when={place().page === 'notebooks'}>
                   <NotebooksPage />

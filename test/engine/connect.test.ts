@@ -10,11 +10,12 @@ class StagedWorker {
   onerror: ((event: { message: string }) => void) | null = null
   readonly requests: Request[] = []
   terminated = false
+  answers: (id: number) => readonly Answer[] = (id) => [{ id, changes: [], more: false }]
   constructor(readonly act: 'answer' | 'fail' | 'hang') {}
   postMessage(request: Request): void {
     this.requests.push(request)
     queueMicrotask(() => {
-      if (this.act === 'answer') this.onmessage?.({ data: { id: request.id, changes: [] } })
+      if (this.act === 'answer') for (const data of this.answers(request.id)) this.onmessage?.({ data })
       if (this.act === 'fail') this.onerror?.({ message: 'out of memory' })
     })
   }
@@ -38,7 +39,7 @@ describe('the page’s end of the engine', () => {
     const { client, workers } = staged('fail', 'answer')
     const restarted = vi.fn()
     client.onRestart(restarted)
-    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), () => undefined)
     await client.edit([{ type: 'change_notebook', set: { name: 'Renamed' } }])
     await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
     expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_failed' })
@@ -47,11 +48,26 @@ describe('the page’s end of the engine', () => {
     expect(workers[1]?.requests[0]).toMatchObject({ ask: 'open' })
   })
 
+  test('hands a long answer on part by part, and an edit’s whole', async () => {
+    const { client, workers } = staged('answer')
+    const change = (quantity: string) => ({ scenario: 's', quantity, outcome: { value: 1, notices: [] } })
+    const [one, two] = [change('ph'), change('temperature')]
+    const answers = (id: number): readonly Answer[] => [
+      { id, changes: [one], more: true },
+      { id, changes: [two], more: false },
+    ]
+    if (workers[0]) workers[0].answers = answers
+    const part = vi.fn()
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), part)
+    expect(part.mock.calls).toEqual([[[one]], [[two]]])
+    expect(await client.edit([{ type: 'change_notebook', set: { name: 'Renamed' } }])).toEqual([one, two])
+  })
+
   test('stops a worker that does not answer in time', async () => {
     const { client, workers } = staged('hang', 'answer')
     const restarted = vi.fn()
     client.onRestart(restarted)
-    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), () => undefined)
     await vi.waitFor(() => expect(restarted).toHaveBeenCalled())
     expect(restarted.mock.calls[0]?.[0]).toMatchObject({ code: 'engine_slow' })
     expect(workers[0]?.terminated).toBe(true)
@@ -61,7 +77,7 @@ describe('the page’s end of the engine', () => {
     const { client, workers } = staged('fail', 'fail', 'fail', 'fail', 'fail')
     const restarted = vi.fn()
     client.onRestart(restarted)
-    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), () => undefined)
     await vi.waitFor(() => expect(restarted.mock.calls.at(-1)?.[0]).toMatchObject({ code: 'engine_gave_up' }))
     expect(workers.length).toBeLessThan(5)
   })
@@ -72,7 +88,7 @@ describe('an edit that stops one worker after another', () => {
     const { client, workers } = staged('answer', 'hang', 'answer')
     const restarted = vi.fn()
     client.onRestart(restarted)
-    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), () => undefined)
     if (workers[0]) Object.assign(workers[0], { act: 'hang' })
     const took = vi.fn(() => {
       void client.edit([{ type: 'change_notebook', set: { name: 'As before' } }])
@@ -98,7 +114,7 @@ describe('an edit that stops one worker after another', () => {
     client.onRunaway(took)
     const restarted = vi.fn()
     client.onRestart(restarted)
-    await client.open(newNotebook('Invented pool', 'As tested', 'metric'))
+    await client.open(newNotebook('Invented pool', 'As tested', 'metric'), () => undefined)
     if (workers[0]) Object.assign(workers[0], { act: 'hang' })
     await client.edit([{ type: 'change_notebook', set: { name: 'Renamed' } }])
     await vi.waitFor(() => expect(restarted).toHaveBeenCalled())

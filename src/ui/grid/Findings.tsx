@@ -1,7 +1,8 @@
-import { createMemo, For, mapArray, Show } from 'solid-js'
+import { createMemo, createSignal, For, mapArray, Show } from 'solid-js'
 import { say } from '../../words/say'
 import type { Definition } from '../../worksheet/definition'
 import { labelOf } from '../labelOf'
+import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
 import { findingsOf } from './findingsOf'
 import { groupsOf } from './gridRow'
@@ -11,8 +12,11 @@ const MOST_NAMES = 4
 /** Under a worksheet: what stands out in it, and in which scenarios. */
 export function Findings(props: { definition: Definition }) {
   const book = useBook()
+  // They look at every scenario, drawn or not: the grid is drawn first.
+  const [begun, setBegun] = createSignal(false)
+  afterDrawing(() => setBegun(true))
   const rows = createMemo(() =>
-    groupsOf(props.definition, book.catalog())
+    (begun() ? groupsOf(props.definition, book.catalog()) : [])
       .flatMap((group) => group.rows)
       // A row that is shown here but belongs elsewhere speaks there.
       .filter(({ quantity }) => quantity.worksheet === props.definition.id),

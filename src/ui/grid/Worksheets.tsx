@@ -1,6 +1,7 @@
-import { createEffect, For, on } from 'solid-js'
+import { createEffect, createMemo, For, on, untrack } from 'solid-js'
 import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
+import { inSteps } from '../shell/inSteps'
 import { usePlace } from '../shell/place'
 import { cellName } from '../shell/selection'
 import { ColumnProbe } from './ColumnProbe'
@@ -21,14 +22,30 @@ export function Worksheets(props: { onExplain: () => void }) {
   const drawn = createDrawn(book)
   listenToClipboard(book)
 
+  // Down to the selected cell at once, the rest one a frame: what waits for the engine must not hold the page.
+  const sheets = inSteps(() => book.catalog().worksheets, 1, untrack(firstDrawn))
+  function firstDrawn(): number {
+    const here = book.selection.line()?.worksheet
+    return (
+      Math.max(
+        0,
+        book.catalog().worksheets.findIndex(({ id }) => id === here),
+      ) + 1
+    )
+  }
+  const isThere = createMemo(() => sheets().some(({ id }) => id === place().part))
+
   createEffect(
-    on(place, ({ page, part }) => {
-      if (page !== 'worksheets' || part === undefined) return
+    on([place, isThere], ([{ page, part }, there]) => {
+      if (page !== 'worksheets' || part === undefined || !there) return
       const row = book.rows().find(({ worksheet }) => worksheet === part)
       const scenario = book.scenarios()[book.selection.position().column] ?? book.baseline()
       if (row) book.selection.select(cellName(row.key, scenario))
-      document.getElementById(`worksheet-${part}`)?.scrollIntoView({ block: 'start' })
-      focusCell(book)
+      // In the frame that draws it: before, the whole page would be laid out for it alone.
+      requestAnimationFrame(() => {
+        document.getElementById(`worksheet-${part}`)?.scrollIntoView({ block: 'start' })
+        focusCell(book)
+      })
     }),
   )
 
@@ -104,7 +121,7 @@ export function Worksheets(props: { onExplain: () => void }) {
         }}
       >
         <ColumnProbe />
-        <For each={book.catalog().worksheets}>
+        <For each={sheets()}>
           {(definition, index) => <WorksheetView definition={definition} number={index() + 1} />}
         </For>
         <GridParts />

@@ -4,7 +4,7 @@ import type { Column, ColumnAnswer, Understanding } from '../../intake/understan
 import { unitsOfKind } from '../../units/unit'
 import { hasWords, say } from '../../words/say'
 import { labelOf } from '../labelOf'
-import { inSteps } from '../results/inSteps'
+import { inSteps } from '../shell/inSteps'
 import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
 
@@ -17,7 +17,7 @@ export function Columns(props: {
   onAnswer: (heading: string, answer: ColumnAnswer) => void
 }) {
   const columns = createMemo((): readonly Column[] => [...props.understanding.columns, ...props.understanding.analytes])
-  const drawn = inSteps(columns, 3, false)
+  const drawn = inSteps(columns, 3, 0)
   const example = (column: Column) =>
     props.understanding.preview.map(({ cells }) => cells[column.index] ?? '').find((text) => text.trim() !== '') ?? ''
   const meaning = (column: Column) => (column.role === 'quantity' ? (column.quantity ?? 'note') : column.role)

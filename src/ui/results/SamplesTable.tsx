@@ -1,9 +1,9 @@
 import { createVirtualizer } from '@tanstack/solid-virtual'
 import { createEffect, createMemo, For, Index, on, Show } from 'solid-js'
 import { say } from '../../words/say'
+import { inSteps } from '../shell/inSteps'
 import { unitWords } from '../unitWords'
 import type { Place, Table } from './createTable'
-import { inSteps } from './inSteps'
 import type { TableColumn } from './tableColumn'
 
 /** Height of a row, in pixels, as the style sheet has it. */

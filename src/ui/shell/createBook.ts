@@ -69,11 +69,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   engine.onRunaway(takeBack)
   /** what the engine said last, of cells that the page may still be drawing */
   const told = new Map<string, Outcome>()
-  let answer = engine.open(first)
-  void answer.then((changes) => {
-    receive(changes)
-    afterDrawing(firstNumbersShown)
-  })
+  let answer: Promise<unknown> = engine.open(first, receive)
+  void answer.then(() => afterDrawing(firstNumbersShown))
   onCleanup(() => engine.close())
   void prepareActs(hasFormulas(first))
 
@@ -106,7 +103,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   /** Takes an edit in, whoever made it; the caller keeps the history. */
   function take(edit: Edit, next: Notebook): void {
     // First, so that the worker computes while the page redraws what was entered.
-    answer = engine.edit([edit])
+    const news = engine.edit([edit])
+    answer = news
     const cells = touched(edit, untrack(parts.order))
     const entered = edit.type === 'set_cell' ? [cellKey(edit.scenario, edit.quantity)] : cells
     batch(() => {
@@ -117,7 +115,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     afterDrawing(() => later.touch(cells))
     saver?.put([edit])
     // What follows the cell is redrawn with its new value; where that is the old one, its source may still be another.
-    void answer.then((changes) => {
+    void news.then((changes) => {
       receive(changes)
       if (entered !== cells && cells !== 'all') now.touch(without(cells, changes))
     })
