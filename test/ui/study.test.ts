@@ -6,10 +6,13 @@ import { drawComparison } from '../../src/ui/study/drawComparison'
 import type { Drawing } from '../../src/ui/study/drawing'
 import { drawSweep } from '../../src/ui/study/drawSweep'
 import { endsOf, scaleOf } from '../../src/ui/study/scale'
+import { inShort } from '../../src/ui/study/span'
 import type { StudyMessage, StudyRequest } from '../../src/ui/study/studies'
 import { createStudyJob } from '../../src/ui/study/studyJob'
 import { svgText } from '../../src/ui/study/svgText'
 import type { SweepModel } from '../../src/ui/study/sweepModel'
+import { convert } from '../../src/units/convert'
+import { unitsOfKind } from '../../src/units/unit'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { single, WATER } from '../study/evaluateWith'
 
@@ -41,6 +44,33 @@ function model(curves: readonly (readonly (number | null)[])[], name = 'As teste
 const rising = [-0.6, -0.3, 0, 0.3, 0.6]
 const marksOf = <K extends Drawing['marks'][number]['kind']>({ marks }: Drawing, kind: K) =>
   marks.filter((mark): mark is Extract<typeof mark, { kind: K }> => mark.kind === kind)
+
+describe('the span of a chart', () => {
+  // by the definition of the US gallon, 3.785411784 L, and of the degree Fahrenheit
+  test.each([
+    ['pump_flow', 'US gal/min', [1, 30], [4, 132]],
+    ['temperature', '°F', [0, 40], [32, 104]],
+    ['ph', 'pH', [6.8, 8.4], [6.8, 8.4]],
+  ] as const)('%s in %s', (name, unit, span, wanted) => {
+    const row = rowOf(name)
+    if (!row) throw new Error(name)
+    const shown = inShort(span, row, unit).map((end) => convert(end, row.unit, unit))
+    expect(shown[0]).toBeCloseTo(wanted[0], 9)
+    expect(shown[1]).toBeCloseTo(wanted[1], 9)
+  })
+
+  test('stays within what the row accepts', () => {
+    for (const { row } of shippedCatalog().quantities.values()) {
+      if (!('accept' in row)) continue
+      for (const { code } of unitsOfKind(row.unit)) {
+        const [from, to] = inShort(row.accept, row, code)
+        expect(from, `${row.name} ${code}`).toBeGreaterThanOrEqual(row.accept[0])
+        expect(to, `${row.name} ${code}`).toBeLessThanOrEqual(row.accept[1])
+        expect(to).toBeGreaterThan(from)
+      }
+    }
+  })
+})
 
 describe('a drawn sweep', () => {
   test('stands where its figures say', () => {

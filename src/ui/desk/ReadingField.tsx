@@ -96,7 +96,9 @@ export function ReadingField(props: { quantity: string; notes: readonly string[]
           </span>
         </Show>
         <span class="side">
-          <span classList={{ warm: side() !== say('page.side.within') }}>{side()}</span>
+          <Show when={side()}>
+            {(word) => <span classList={{ warm: word() !== say('page.side.within') }}>{word()}</span>}
+          </Show>
           <Show when={methods().length > 0 && !another() && presentReadings(book, props.quantity).length > 0}>
             <button
               type="button"

@@ -8,12 +8,13 @@ import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
 import { axisOf } from './axis'
-import { inputsBehind, usualSpan } from './chartDraft'
+import { inputsBehind } from './chartDraft'
 import { createStudied } from './createStudied'
 import { FigureField } from './FigureField'
 import { QuantitySelect } from './QuantitySelect'
 import { ScenarioSelect } from './ScenarioSelect'
 import { SolvedView } from './SolvedView'
+import { usualSpan } from './span'
 import { heldIn, studyColumn } from './studyColumn'
 
 /** The wanted result, the input that may be varied and how far: the values found, or why there is none. */
@@ -26,10 +27,7 @@ export function SolvePart() {
   const [scenario, setScenario] = createSignal(selected?.scenario ?? book.baseline())
   const [output, setOutput] = createSignal(begin)
   const [input, setInput] = createSignal(inputsBehind(book, begin, scenario())[0] ?? 'ph')
-  const spanOf = (name: string) => {
-    const row = book.catalog().quantities.get(name)?.row
-    return row ? usualSpan(row) : ([0, 1] as const)
-  }
+  const spanOf = (name: string) => usualSpan(book.catalog().quantities.get(name)?.row, book.unit(name))
   const [from, setFrom] = createSignal(spanOf(input())[0])
   const [to, setTo] = createSignal(spanOf(input())[1])
   const [wanted, setWanted] = createSignal<number | null>(null)

@@ -2,9 +2,9 @@ import { hasValue } from '../../engine/outcome'
 import type { Chart } from '../../notebook/notebook'
 import { restsOn } from '../../study/restsOn'
 import { hasWords, say } from '../../words/say'
-import type { Row } from '../../worksheet/definition'
 import { labelOf } from '../labelOf'
 import type { Book } from '../shell/book'
+import { inShort, usualSpan } from './span'
 
 export type SweepChart = Extract<Chart, { readonly kind: 'sweep' }>
 
@@ -19,11 +19,6 @@ function usualScenarios(book: Book): readonly string[] {
   return all.length > MANY ? all.slice(0, MANY) : []
 }
 
-/** The span of an input that is worth looking at. */
-export function usualSpan(row: Row): readonly [number, number] {
-  return row.range ?? ('accept' in row ? (row.plausible ?? row.accept) : [0, 1])
-}
-
 /** The charts that come with the worksheets, under ids that none of the notebook's own has: `saturation/ph`. */
 export function givenCharts(book: Book): readonly SweepChart[] {
   return book.catalog().worksheets.flatMap(({ id: worksheet, charts }) =>
@@ -32,7 +27,9 @@ export function givenCharts(book: Book): readonly SweepChart[] {
       const key = `chart.${worksheet}.${id}`
       // a copy of a shipped worksheet has its charts, and neither a label nor words of its own
       const name = label ?? (hasWords(key) ? say(key) : against.name)
-      return { ...against, id: `${worksheet}/${id}`, name, from, to }
+      const row = book.catalog().quantities.get(input)?.row
+      const [low, high] = row ? inShort([from, to], row, book.unit(input)) : [from, to]
+      return { ...against, id: `${worksheet}/${id}`, name, from: low, to: high }
     }),
   )
 }
@@ -41,7 +38,7 @@ export function givenCharts(book: Book): readonly SweepChart[] {
 export function chartAgainst(book: Book, outputs: readonly string[], input: string): SweepChart {
   const rowOf = (name: string) => book.catalog().quantities.get(name)?.row
   const row = rowOf(input)
-  const [from, to] = row ? usualSpan(row) : [0, 1]
+  const [from, to] = usualSpan(row, book.unit(input))
   const [output = ''] = outputs
   const name = say('page.study.new_name', { output: labelOf(output, rowOf(output)), input: labelOf(input, row) })
   return {
