@@ -146,7 +146,7 @@ describe('scenarios side by side', () => {
     await enter(page, 'sample/ph', 0, '7.2')
     await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.2')
     await page.locator('#worksheet-pool .head .scenario button').nth(1).click()
-    await page.getByRole('menuitemradio', { name: /Bottle of 9 May/ }).click()
+    await page.getByRole('menuitemradio', { name: /The first bottle/ }).click()
     await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.8')
     expect(await cell(page, 'sample/ph', 1).getAttribute('class')).toContain('here')
     await page.context().close()

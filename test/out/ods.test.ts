@@ -34,7 +34,7 @@ const BOOK: SheetBook = {
     {
       title: 'Saturation: index',
       scenarios: [
-        { name: 'As tested', sample: 'Bottle of 9 May, 2026-05-09' },
+        { name: 'As tested', sample: 'The first bottle, 2026-05-09' },
         { name: '=1+1', sample: '' },
       ],
       groups: [

@@ -23,7 +23,7 @@ function readerOf(values: Values, profile: Profile): Reader {
   }
 }
 const sheetFor = (values: Values, made: Plan = plan(values), profile: Profile = 'metric') =>
-  sheetOf(made, readerOf(values, profile), START)
+  sheetOf(made, readerOf(values, profile), START, '2026-05-09')
 
 /** Everything on the two pages that tells somebody to do something. */
 const told = (sheet: ReturnType<typeof sheetOf>) => [
@@ -121,6 +121,17 @@ describe('its words', () => {
     expect(sheet.swim).toBe('Yes, people may swim.')
     expect(sheet.found).toEqual(['Nothing that was tested is out of its range.'])
     expect(sheet.alone).toMatch(/^Leave alone: /)
+  })
+
+  test('water tested days ago: nobody swims by it, and it is tested again first', () => {
+    const sheet = sheetOf(plan(POOL), readerOf(POOL, 'metric'), START, '2026-05-05')
+    expect(sheet.swim).toBe('Not before a new test.')
+    expect(sheet.swimWhy.join(' ')).toMatch(/tested 4 days ago: test free chlorine and pH again/)
+    // a verdict that is no stays, and the age is said with it
+    const values = { ...POOL, free_chlorine: 0.6, total_chlorine: 0.7 }
+    const closed = sheetOf(plan(values), readerOf(values, 'metric'), START, '2026-05-05T23:59')
+    expect(closed.swim).toMatch(/^Not yet: after step/)
+    expect(closed.swimWhy.join(' ')).toMatch(/4 days ago.*under the least/)
   })
 
   test('too little chlorine: not before the step that brings it, and a new test', () => {

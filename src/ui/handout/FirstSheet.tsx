@@ -1,8 +1,10 @@
 import { For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
+import { instant } from '../../record/instant'
 import { say } from '../../words/say'
 import { dayWords } from '../desk/when'
 import { quantityWords, type Reader } from '../plan/planSentence'
+import { testedOn } from '../plan/testedOn'
 import { useBook } from '../shell/book'
 import { shownValue } from '../shownValue'
 import { isFull, pagesOf } from './pagesOf'
@@ -33,8 +35,7 @@ export function FirstSheet(props: { sheet: Sheet; scenario: string; store: strin
     })
   }
   const sampleWords = () => {
-    const id = book.scenario(props.scenario)?.sample
-    const day = new Date((id && book.sample(id)?.date) || Number.NaN)
+    const day = new Date(instant(testedOn(book, props.scenario)))
     if (Number.isNaN(day.getTime())) return say('handout.sample.none')
     const age = shownValue(book, props.scenario, 'sample_age')
     return say(age === '' ? 'handout.sample.date' : 'handout.sample.date_age', { date: dayWords(day), age })

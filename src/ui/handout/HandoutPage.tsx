@@ -14,6 +14,7 @@ import { addWords, say } from '../../words/say'
 import { localTime } from '../desk/when'
 import { createPlan } from '../plan/createPlan'
 import type { Reader } from '../plan/planSentence'
+import { testedOn } from '../plan/testedOn'
 import { createKept } from '../record/createKept'
 import { KeepPlan } from '../record/KeepPlan'
 import { useBook } from '../shell/book'
@@ -51,7 +52,7 @@ export function HandoutPage() {
   )
   const sheet = createMemo(() => {
     const now = plan()
-    return now && sheetOf(now, reader(), start())
+    return now && sheetOf(now, reader(), start(), testedOn(book, scenario()))
   })
   const record = createKept(plan, scenario, column, reader)
   let printing: HTMLButtonElement | undefined

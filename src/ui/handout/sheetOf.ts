@@ -1,4 +1,5 @@
 import type { Plan } from '../../planner/step'
+import { staleDays } from '../../record/staleDays'
 import { say } from '../../words/say'
 import { clockWords, weekdayWords } from '../desk/when'
 import { labelInside, labelOf } from '../labelOf'
@@ -18,15 +19,20 @@ const EACH_DAY = 'plan.retest.each_day'
 /** More sentences than this of what was found nobody takes home. */
 const MOST_FOUND = 4
 
-/** The sheet of a plan whose first step is taken at `start`: nothing on it that the plan does not say. */
-export function sheetOf(plan: Plan, reader: Reader, start: Date): Sheet {
+/**
+ * The sheet of a plan whose first step is taken at `start`: nothing on it that the plan does not say, but for the age of the
+ * test.
+ * @param tested the date of the sample; empty where there is none
+ */
+export function sheetOf(plan: Plan, reader: Reader, start: Date, tested: string): Sheet {
   const found = findings(plan, reader)
+  const stale = staleDays(tested, start)
   return {
-    swim: swimWords(plan),
-    swimWhy:
-      plan.swim.now === 'yes'
-        ? [say('handout.swim.why_yes')]
-        : plan.swim.reasons.map((reason) => planSentence(reader, reason)),
+    swim: stale !== null && plan.swim.now === 'yes' ? say('plan.swim.stale') : swimWords(plan),
+    swimWhy: [
+      ...(stale === null ? [] : [say('plan.swim.why_stale', { days: stale })]),
+      ...swimWhy(plan, reader, stale),
+    ],
     found: found.length === 0 ? [say('handout.found.nothing')] : found.slice(0, MOST_FOUND),
     foundMore: found.slice(MOST_FOUND),
     alone: leftAlone(plan, reader),
@@ -52,6 +58,11 @@ function togetherOf({ steps }: Plan): readonly string[] {
 /** What the cases that hold say is not to be done: it comes first. */
 function forbidden(plan: Plan, reader: Reader): readonly string[] {
   return plan.cases.flatMap(({ forbids }) => forbids.map((one) => planSentence(reader, one)))
+}
+
+function swimWhy(plan: Plan, reader: Reader, stale: number | null): readonly string[] {
+  if (plan.swim.now === 'yes') return stale === null ? [say('handout.swim.why_yes')] : []
+  return plan.swim.reasons.map((reason) => planSentence(reader, reason))
 }
 
 function swimWords(plan: Plan): string {

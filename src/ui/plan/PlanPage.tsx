@@ -2,6 +2,7 @@ import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
 import type { PlanRecord } from '../../notebook/record'
 import type { Plan, Step } from '../../planner/step'
+import { staleDays } from '../../record/staleDays'
 import { cases } from '../../words/en/cases'
 import { casesPool } from '../../words/en/cases-pool'
 import { casesWater } from '../../words/en/cases-water'
@@ -25,6 +26,7 @@ import { createPlan } from './createPlan'
 import { money, planSentence, problemSentence, quantityWords, type Reader } from './planSentence'
 import { Shelf } from './Shelf'
 import { StepView } from './StepView'
+import { testedOn } from './testedOn'
 
 addWords({ ...cases, ...casesPool, ...casesWater, ...pagePlan, ...planWords, ...planRules, ...ruleValues })
 
@@ -51,6 +53,7 @@ export function PlanPage() {
     }),
   )
   const record = createKept(plan, scenario, column, reader)
+  const stale = () => staleDays(testedOn(book, scenario()), new Date())
 
   return (
     <article class="text-page plan" aria-busy={planned() === 'making'}>
@@ -93,7 +96,7 @@ export function PlanPage() {
           {(now) => (
             <>
               <AssumedNote scenario={scenario()} />
-              <Planned plan={now()} reader={reader()} kept={record.kept()} />
+              <Planned plan={now()} reader={reader()} kept={record.kept()} stale={stale()} />
               <KeepPlan record={record} />
               <CarryPlanEnd plan={now()} scenario={scenario()} />
             </>
@@ -104,8 +107,12 @@ export function PlanPage() {
   )
 }
 
-function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null }) {
+function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null; stale: number | null }) {
   const words = (one: { key: string; facts: Step['says']['facts'] }) => planSentence(props.reader, one)
+  const swim = () => {
+    if (props.plan.swim.now !== 'yes') return 'plan.swim.no'
+    return props.stale === null ? 'plan.swim.yes' : 'plan.swim.stale'
+  }
   const days = createMemo(() => byDay(props.plan.steps))
   const found = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'step' || verdict === 'test_again')
   const alone = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'nothing')
@@ -116,7 +123,8 @@ function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null })
   return (
     <>
       <section class="swim">
-        <h2>{say(props.plan.swim.now === 'yes' ? 'plan.swim.yes' : 'plan.swim.no')}</h2>
+        <h2>{say(swim())}</h2>
+        <Show when={props.stale}>{(days) => <p>{say('plan.swim.why_stale', { days: days() })}</p>}</Show>
         <For each={props.plan.swim.reasons}>{(reason) => <p>{words(reason)}</p>}</For>
         <Show when={props.plan.swim.after}>{(step) => <p>{say('plan.swim.after', { step: step() })}</p>}</Show>
       </section>

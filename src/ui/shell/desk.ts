@@ -13,7 +13,9 @@ import { openStore, type Store } from '../../storage/store'
 import { isProblem, type Problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { hasOwnParts, prepareOwnWorksheets } from '../../worksheet/ownWorksheets'
+import { localTime } from '../desk/when'
 import type { Append } from './createBook'
+import { ofToday } from './ofToday'
 import { onForgotten, tellForgotten } from './tabs'
 
 /** A notebook as it was opened. */
@@ -176,7 +178,7 @@ export function createDesk(): Desk {
   async function addExample(): Promise<void> {
     setFirstRun(true)
     const { default: example } = await import('./exampleNotebook.build')
-    const why = await add(example, true)
+    const why = await add(ofToday(example, localTime(new Date()).slice(0, 10)), true)
     if (why) setTrouble({ why, id: null })
   }
 

@@ -150,6 +150,9 @@ export const planWords = {
 
   'plan.swim.yes': 'People may swim, where the label and the local code say so too.',
   'plan.swim.no': 'Nobody swims yet.',
+  'plan.swim.stale': 'Not before a new test.',
+  'plan.swim.why_stale':
+    'This water was tested {days} days ago: test free chlorine and pH again before anyone swims and before anything is added.',
   'plan.swim.case': 'The pool is closed: {rule}.',
   'plan.swim.chlorine_unknown': 'Free chlorine has to be tested.',
   'plan.swim.chlorine_low': 'Free chlorine, {free} mg/L, is under the least, {least}.',

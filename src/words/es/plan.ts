@@ -156,6 +156,9 @@ export const planWords = {
 
   'plan.swim.yes': 'Se puede bañar la gente, donde la etiqueta y la norma local lo digan también.',
   'plan.swim.no': 'Todavía no se baña nadie.',
+  'plan.swim.stale': 'No antes de un nuevo análisis.',
+  'plan.swim.why_stale':
+    'Esta agua se analizó hace {days} días: mida de nuevo el cloro libre y el pH antes de que alguien se bañe y antes de añadir nada.',
   'plan.swim.case': 'La piscina está cerrada: {rule}.',
   'plan.swim.chlorine_unknown': 'Hay que medir el cloro libre.',
   'plan.swim.chlorine_low': 'El cloro libre, {free} mg/L, está por debajo del mínimo, {least}.',
