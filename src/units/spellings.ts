@@ -62,7 +62,7 @@ export const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   'US gal/day': ['us gal/day', 'us gal/d', 'us gpd'],
   'imp gal/min': ['imp gal/min', 'uk gal/min', 'imp gpm'],
   'imp gal/h': ['imp gal/h', 'uk gal/h', 'imp gph'],
-  'imp gal/day': ['imp gal/day', 'uk gal/day', 'imp gpd'],
+  'imp gal/day': ['imp gal/day', 'imp gal/d', 'uk gal/day', 'imp gpd'],
   h: ['h', 'hr', 'hrs', 'hour', 'hours'],
   min: ['min', 'mins', 'minute', 'minutes'],
   day: ['day', 'days', 'd'],

@@ -85,6 +85,7 @@ export const page = {
   'page.needs_more': 'needs {names} and {count} more',
   'page.needs_readings': 'This needs readings that were not taken: {names}.',
   'page.reading_missing': '{name} was not taken.',
+  'page.unit.day': 'day',
   'page.not_taken': 'not taken',
   'page.nothing_entered': 'nothing entered',
   'page.no_answer': 'no answer',

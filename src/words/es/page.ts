@@ -76,6 +76,7 @@ export const page = {
   'page.needs_more': 'necesita {names} y {count} más',
   'page.needs_readings': 'Esto necesita mediciones que no se tomaron: {names}.',
   'page.reading_missing': '{name}: no se tomó.',
+  'page.unit.day': 'd',
   'page.not_taken': 'no tomado',
   'page.nothing_entered': 'nada escrito',
   'page.no_answer': 'sin respuesta',
