@@ -48,6 +48,8 @@ export interface Draft {
   chlorineLost: boolean
   /** hours that went by without the cell since chlorine last went in */
   sinceChlorine: number
+  /** how far the readings of salt are apart, mg/L; undefined where there is one alone */
+  readonly saltApart: number | undefined
   /** salt was read, or will be, by two methods since it last changed */
   secondSaltReading: boolean
   /** there is metal in the water that chlorine would lay down as a stain */

@@ -5,6 +5,9 @@ import { type Draft, look, numberIn, numberOf } from './draft'
 /** What the readings are after a step: those that were there before, as far as they can be foretold; none is invented. */
 export type Readings = Readonly<Record<string, Value | undefined>>
 
+/** mg/L; far under what any test tells. */
+const HAIR = 1e-9
+
 export interface StepInputs {
   readonly step_product?: string | undefined
   readonly step_strength?: number | undefined
@@ -19,15 +22,20 @@ export function foretell(draft: Draft, step: StepInputs): Readings {
   const after = look(draft, { ...step })
   const readings: Record<string, Value | undefined> = {}
   for (const [reading, from] of Object.entries(FORETOLD)) {
-    if (draft.column.has(reading)) readings[reading] = numberIn(after, from)
+    if (draft.column.has(reading)) readings[reading] = noneAtLeast(numberIn(after, from))
   }
-  const total = withTotal(draft, numberIn(after, FORETOLD.free_chlorine))
+  const total = withTotal(draft, noneAtLeast(numberIn(after, FORETOLD.free_chlorine)))
   return {
     ...readings,
     ...total,
     tds: undefined,
     ...(step.step_product === 'salt' ? { cell_salt_reading: undefined } : {}),
   }
+}
+
+/** What is used up to the last leaves a rest of the arithmetic, which is no reading: a hair under nothing is nothing. */
+function noneAtLeast(value: number | undefined): number | undefined {
+  return value !== undefined && value < 0 && value > -HAIR ? 0 : value
 }
 
 /** Combined chlorine stays as it is, so total chlorine follows the free. */

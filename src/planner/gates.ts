@@ -122,7 +122,7 @@ function letFall(draft: Draft, free: number, most: number): void {
 /** No symptom leads to salt without a second, fresh reading. */
 function saltReadings(draft: Draft): void {
   const apart = rule(draft, 'second_salt_reading', 'apart')
-  const found = numberOf(draft, 'salt_disagreement')
+  const found = draft.saltApart
   const only = draft.column.has('cell_salt_reading') && numberOf(draft, 'salt_used') === undefined
   if (apart === undefined || !((found !== undefined && found > apart) || only)) return
   if (!only && found !== undefined) {

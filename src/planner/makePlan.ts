@@ -176,6 +176,8 @@ function start(bench: Bench, request: PlanRequest): Draft {
     cellOff: false,
     chlorineLost: false,
     sinceChlorine: 0,
+    // of the readings as they came: the plan goes on with one
+    saltApart: numberIn(first, 'salt_disagreement'),
     secondSaltReading: ['cell_salt_reading', 'chloride', 'conductivity'].filter((name) => column.has(name)).length > 0,
     finalSalt: undefined,
     metals: false,

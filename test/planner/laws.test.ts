@@ -64,6 +64,29 @@ describe('over random pools', { timeout: 600_000 }, () => {
       }
     }))
 
+  test('no water is lost on the way: what was read and can be foretold stands after every step', () => {
+    const readings = ['ph', 'total_alkalinity', 'free_chlorine', 'salt', 'calcium_hardness', 'cyanuric_acid']
+    for (const free_chlorine of [0.1, 0.2, 0.3, 0.5, 0.6, 0.7, 0.9, 1.2, 1.3]) {
+      for (const chlorine_demand of [1, 2, 3, 5, 8]) {
+        for (const more of [
+          { ph: 8.3, total_alkalinity: 160 },
+          { ph: 7.4, total_alkalinity: 40 },
+        ]) {
+          const given = { ...POOL, free_chlorine, total_chlorine: free_chlorine + 0.2, chlorine_demand, ...more }
+          const made = plan(given)
+          const where = JSON.stringify({ free_chlorine, chlorine_demand, ...more })
+          for (const { water } of made.steps) {
+            for (const name of readings) expect(reading(water, name), `${name} ${where}`).toBeGreaterThanOrEqual(0)
+          }
+          expect(
+            made.unmet.map(({ problem }) => problem.code),
+            where,
+          ).not.toContain('missing')
+        }
+      }
+    }
+  })
+
   test('no base clouds the water', () =>
     law((given, made) => {
       for (const [, { product, water }] of pairs(given, made)) {
