@@ -1,7 +1,7 @@
 import { isFreshPlaster } from './cautions'
 import { wait } from './clock'
 import { gate, retest } from './dose'
-import { choiceOf, type Draft, holds, moveTo, numberOf, rule, say } from './draft'
+import { choiceOf, type Draft, holds, moveTo, numberOf, problemIn, rule, say, testError, usable } from './draft'
 import { TABLETS } from './keptOut'
 import { neutralize } from './neutralize'
 
@@ -13,6 +13,7 @@ export function passGates(draft: Draft): boolean {
   if (!circulates(draft)) return false
   otherSanitizer(draft)
   limitsOnly(draft)
+  impossible(draft)
   oldBottle(draft)
   bleachedTest(draft)
   highChlorine(draft)
@@ -70,6 +71,19 @@ function limitsOnly(draft: Draft): void {
     stopReading(draft, [name], 'censored_reading', 'plan.retest.censored')
   }
   draft.measured = draft.column
+}
+
+/** Readings that no water has together: one of them is wrong, and nobody knows which. */
+function impossible(draft: Draft): void {
+  if (!holds(draft, 'impossible')) return
+  const [free, total] = ['free_chlorine', 'total_chlorine'].map((name) => usable(draft, name))
+  if (free !== undefined && total !== undefined && free > total + testError(draft, 'free_chlorine')) {
+    draft.noChlorine = true
+    stopReading(draft, ['free_chlorine', 'total_chlorine'], 'impossible', 'plan.retest.free_over_total')
+  }
+  if (problemIn(draft.answers, 'step_lsi')?.code === 'no_such_water') {
+    stopReading(draft, ['ph', 'total_alkalinity', 'cyanuric_acid'], 'impossible', 'plan.retest.no_such_water')
+  }
 }
 
 /** Chlorine leaves the bottle, and carbon dioxide with it. */

@@ -87,6 +87,20 @@ const CASES: readonly Case[] = [
     kept: ['test_again', 'plan.retest.censored', false],
   },
   {
+    id: 'impossible',
+    says: 'free chlorine over the total: no chlorine goes in by either',
+    pool: { free_chlorine: 4, total_chlorine: 2, target_free_chlorine: 6 },
+    read: (made) => [made.steps[0]?.says.key, doses(made, 'sodium_hypochlorite').length, made.swim.now],
+    kept: ['plan.retest.free_over_total', 0, 'no'],
+  },
+  {
+    id: 'impossible',
+    says: 'more cyanurate than alkalinity: pH, alkalinity and stabilizer are tested again',
+    pool: { ph: 8.8, total_alkalinity: 43, cyanuric_acid: 108, salt: 2900 },
+    read: (made) => [made.steps[0]?.says.key, doses(made, 'hydrochloric_acid').length, made.swim.now],
+    kept: ['plan.retest.no_such_water', 0, 'no'],
+  },
+  {
     id: 'old_bottle',
     says: 'chlorine of a bottle four hours old is tested at the pool',
     pool: { sample_age: 4, free_chlorine: 0.5, total_chlorine: 0.6 },

@@ -8,6 +8,7 @@ export const planRules = {
   'rule.high_chlorine': 'Over this the dyes of the pH and alkalinity tests err.',
   'rule.test_again': 'No step rests on a reading that the test’s own error could turn.',
   'rule.censored_reading': 'A reading that is only “more than” or “less than” is not computed with.',
+  'rule.impossible': 'No water has these readings together, so one of them is wrong.',
   'rule.old_bottle': 'Chlorine leaves a bottle within hours.',
   'rule.circulation': 'Without flow, acid or chlorine stands in pockets.',
   'rule.metals': 'Metals stain when chlorine oxidises them.',

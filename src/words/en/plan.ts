@@ -86,6 +86,10 @@ export const planWords = {
 
   'plan.retest.censored':
     'Test {readings} again so that it gives a number: dilute the sample where it was over the test’s top.',
+  'plan.retest.free_over_total':
+    'Test {readings} again, with clean cells and fresh reagents: free chlorine is part of the total and cannot be over it.',
+  'plan.retest.no_such_water':
+    'Test {readings} again: so much stabilizer at this pH would by itself read as more alkalinity than was found.',
   'plan.retest.at_the_pool': 'Test {readings} at the pool: the bottle is {hours} hours old.',
   'plan.retest.diluted':
     'Test {readings} again: one part of the sample with {parts} parts of chlorine-free water, or a titration by FAS-DPD.',

@@ -8,6 +8,7 @@ export const planRules = {
   'rule.high_chlorine': 'Por encima de esto yerran los colorantes de los análisis de pH y alcalinidad.',
   'rule.test_again': 'Ningún paso se apoya en una medición que el propio error del análisis podría volver del revés.',
   'rule.censored_reading': 'Con una medición que solo es «más de» o «menos de» no se calcula.',
+  'rule.impossible': 'Ningún agua tiene estas mediciones a la vez, así que una está mal.',
   'rule.old_bottle': 'El cloro se va de un frasco en unas horas.',
   'rule.circulation': 'Sin caudal, el ácido o el cloro quedan en bolsas.',
   'rule.metals': 'Los metales manchan cuando el cloro los oxida.',

@@ -87,6 +87,10 @@ export const planWords = {
 
   'plan.retest.censored':
     'Mida otra vez {readings} de modo que dé un número: diluya la muestra donde pasó del máximo del análisis.',
+  'plan.retest.free_over_total':
+    'Mida otra vez {readings}, con tubos limpios y reactivos nuevos: el cloro libre es parte del total y no puede superarlo.',
+  'plan.retest.no_such_water':
+    'Mida otra vez {readings}: tanto estabilizador a este pH daría por sí solo más alcalinidad de la hallada.',
   'plan.retest.at_the_pool': 'Mida {readings} en la piscina: el frasco tiene {hours} horas.',
   'plan.retest.diluted':
     'Mida otra vez {readings}: una parte de la muestra con {parts} partes de agua sin cloro, o una valoración por FAS-DPD.',
