@@ -51,10 +51,15 @@ export function lastTest(draft: Draft): void {
   const readings = new Set(
     draft.steps.flatMap((step) => (step.kind === 'dose' || step.kind === 'dilute' ? step.retest : [])),
   )
-  if (draft.chlorineLost) {
+  // where none may go in, the gate has said what to test, and when
+  if (draft.chlorineLost && !draft.noChlorine) {
     readings.add('free_chlorine')
     verdict(draft, 'free_chlorine', 'test_again', say('plan.verdict.chlorine_lost', { names: ['chlorine_demand'] }))
     if (holds(draft, 'daily_chlorine')) retest(draft, ['free_chlorine'], 'plan.retest.each_day', ['daily_chlorine'])
+  }
+  // whether people may swim hangs on these: what was not tested is asked for
+  for (const name of ['ph', 'free_chlorine']) {
+    if (!draft.taken.has(name) && !(name === 'free_chlorine' && draft.noChlorine)) readings.add(name)
   }
   if (readings.size > 0) retest(draft, [...readings], 'plan.retest.last', ['swim_again'])
 }
@@ -64,6 +69,8 @@ export function finished(draft: Draft, swim: Swim): Plan {
   for (const [quantity, target] of targetsOf(draft)) {
     const end = numberOf(draft, quantity)
     if (end !== undefined && Math.abs(end - target) <= testError(draft, quantity)) continue
+    // a least that is passed within the range is met
+    if (quantity === 'calcium_hardness' && judge(draft, quantity, target) === 'well') continue
     if (quantity === 'free_chlorine' && end !== undefined && end > target) {
       unmet(draft, quantity, problem('plan_least_first', [], { target, end }))
     }

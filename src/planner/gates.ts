@@ -131,6 +131,8 @@ function letFall(draft: Draft, free: number, most: number): void {
   draft.cellRuns = false
   draft.cellOff = true
   wait(draft, hours, 'plan.step.let_fall', ['high_chlorine'])
+  const fall = draft.hasCell ? draft.steps.pop() : undefined
+  if (fall) draft.steps.push({ ...fall, cell: 'off' })
 }
 
 /** No symptom leads to salt without a second, fresh reading. */

@@ -20,7 +20,11 @@ export function judge(
   const error = testError(draft, quantity)
   const band = bandOf(draft, quantity)
   if (target !== undefined && reading < target - error) return 'low'
-  if (target !== undefined && reading > target + error) return 'high'
+  if (target !== undefined && reading > target + error) {
+    // calcium that a wall asks at least of is not too much for being more: only new water would take it down
+    const isLeast = quantity === 'calcium_hardness' && band?.low !== undefined && band.high === undefined
+    return isLeast ? 'well' : 'high'
+  }
   const low = Math.min(band?.low ?? Number.NEGATIVE_INFINITY, (target ?? Number.POSITIVE_INFINITY) - error / 2)
   const high = Math.max(band?.high ?? Number.POSITIVE_INFINITY, (target ?? Number.NEGATIVE_INFINITY) + error / 2)
   if (reading >= low && reading <= high) return 'well'
@@ -39,8 +43,9 @@ export function nothingToAdd(draft: Draft, quantity: string, target: number | un
   const reading = numberOf(draft, quantity)
   if (reading === undefined) return
   if (call === 'well') {
-    const key = target === undefined ? 'plan.verdict.in_range' : 'plan.verdict.at_target'
-    verdict(draft, quantity, 'nothing', say(key, { quantity, reading, ...(target === undefined ? {} : { target }) }))
+    const at = target !== undefined && Math.abs(reading - target) <= testError(draft, quantity)
+    const key = at ? 'plan.verdict.at_target' : 'plan.verdict.in_range'
+    verdict(draft, quantity, 'nothing', say(key, { quantity, reading, ...(at ? { target } : {}) }))
   }
   if (target === undefined && (call === 'low' || call === 'high')) {
     verdict(

@@ -59,11 +59,20 @@ export function makePlan(bench: Bench, request: PlanRequest): Plan {
     return finished(draft, first)
   }
   if (!passGates(draft)) return finished(draft, swim())
-  // a reading that failed a gate tells nothing of the water as it stands
-  const now = draft.unusable.size > 0 ? swim() : first
+  // a reading that failed a gate may close the pool, and opens none
+  const now = draft.unusable.size > 0 ? either(first, swim()) : first
   ownSteps(draft)
   followCases(draft, cases, 'after')
   return finished(draft, now)
+}
+
+/** Nobody swims where one of two verdicts says so; what is known goes before what has to be tested. */
+function either(first: Swim, second: Swim): Swim {
+  const reasons = [
+    ...first.reasons,
+    ...second.reasons.filter(({ key }) => !first.reasons.some((one) => one.key === key)),
+  ]
+  return { now: reasons.length === 0 ? 'yes' : 'no', reasons }
 }
 
 /** What the plan does by its rules alone. */

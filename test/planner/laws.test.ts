@@ -201,6 +201,9 @@ describe('over random pools', { timeout: 600_000 }, () => {
       }
       for (const [name, error] of Object.entries(errors)) {
         const [target, reached] = [reading(end, `target_${name}`), reading(end, name)]
+        // a vinyl or painted wall asks at least so much calcium
+        const isLeast = name === 'calcium_hardness' && /vinyl|painted/.test(String(end.get('shell')))
+        if (isLeast && (reached ?? 0) >= (target ?? 0)) continue
         if (target === undefined || unmet.some(({ quantity }) => quantity === name)) continue
         expect(Math.abs((reached ?? Number.NaN) - target), name).toBeLessThanOrEqual(error + 1e-6)
       }

@@ -374,6 +374,34 @@ describe.each(CASES)('$id: $says', ({ id, pool, read, kept, censored }) => {
   })
 })
 
+test('more calcium than a vinyl wall asks at least is in range, and met at the end', () => {
+  const made = plan({ ...POOL, calcium_hardness: 500, target_calcium_hardness: 150 })
+  expect(made.verdicts.find(({ quantity }) => quantity === 'calcium_hardness')).toMatchObject({
+    verdict: 'nothing',
+    reason: { key: 'plan.verdict.in_range' },
+  })
+  expect(made.unmet.map(({ quantity }) => quantity)).not.toContain('calcium_hardness')
+})
+
+test('where a gate keeps chlorine out, no line tells to put it back by hand, and the cell is off while it falls', () => {
+  const bare = { chlorine_demand: undefined, cell_output: 10 }
+  for (const pool of [
+    { free_chlorine: 15, total_chlorine: 15 },
+    { sanitizer: 'bromine' },
+    { free_chlorine: 0, total_chlorine: 3 },
+  ]) {
+    const made = plan({ ...POOL, ...bare, ...pool })
+    expect(made.steps.map(({ says }) => says.key)).not.toContain('plan.retest.each_day')
+    for (const step of made.steps) if (step.says.key === 'plan.step.let_fall') expect(step.cell).toBe('off')
+  }
+  // what is known of the chlorine is said first
+  expect(plan({ ...POOL, free_chlorine: 15, total_chlorine: 15 }).swim.reasons[0]?.key).toBe('plan.swim.chlorine_high')
+})
+
+test('a pH that was not tested is asked for', () => {
+  expect(plan({ ...POOL, ph: undefined }).steps.at(-1)?.retest).toContain('ph')
+})
+
 test('every rule has its case, its reason in words and its basis', () => {
   expect([...new Set(CASES.map(({ id }) => id))]).toEqual([...RULES.rules.keys()])
   for (const { id, basis } of RULES.rules.values()) {

@@ -22,13 +22,9 @@ export function dayTitle(start: Date, day: number): string {
   return say(day === 7 ? 'handout.week' : 'handout.later', { date, days: day })
 }
 
-/** A step starts by the clock at the earliest then; nobody is sent to the pool at night. */
+/** A step starts by the clock at the earliest then. */
 export function startWords(start: Date, hours: number): string {
-  const time = after(start, hours)
-  const clock = clockWords(time)
-  if (hours === 0) return say('handout.at', { clock })
-  const hour = time.getHours()
-  return say(hour >= 22 || hour < 6 ? 'handout.morning' : 'handout.not_before', { clock })
+  return say(hours === 0 ? 'handout.at' : 'handout.not_before', { clock: clockWords(after(start, hours)) })
 }
 
 /** Until when, by the clock, and by the day too: it is another one, or may be. */

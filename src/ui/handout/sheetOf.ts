@@ -4,6 +4,7 @@ import { say } from '../../words/say'
 import { clockWords, weekdayWords } from '../desk/when'
 import { labelInside, labelOf } from '../labelOf'
 import { planSentence, problemSentence, type Reader } from '../plan/planSentence'
+import { byDaylight } from './byDaylight'
 import { after, daysBetween, dayTitle } from './clock'
 import { findings, leftAlone, spared } from './findings'
 import { neverDo } from './neverDo'
@@ -24,7 +25,8 @@ const MOST_FOUND = 4
  * test.
  * @param tested the date of the sample; empty where there is none
  */
-export function sheetOf(plan: Plan, reader: Reader, start: Date, tested: string): Sheet {
+export function sheetOf(made: Plan, reader: Reader, start: Date, tested: string): Sheet {
+  const plan = { ...made, steps: byDaylight(made.steps, start) }
   const found = findings(plan, reader)
   const stale = staleDays(tested, start)
   return {

@@ -58,7 +58,6 @@ export const handout = {
   'handout.nothing_yet': 'Nothing to add yet: the tests below come first.',
   'handout.at': 'At {clock}',
   'handout.not_before': 'Not before {clock}',
-  'handout.morning': 'In the morning, not before {clock}',
   'handout.together':
     'While anything is added, and when a stopped pump starts again: nobody in the water, children and animals away, one product at a time.',
   'handout.same_way': 'The same way as in step {step}.',

@@ -52,7 +52,6 @@ export const handout = {
   'handout.nothing_yet': 'Todavía nada que añadir: primero los análisis de abajo.',
   'handout.at': 'A las {clock}',
   'handout.not_before': 'No antes de las {clock}',
-  'handout.morning': 'Por la mañana, no antes de las {clock}',
   'handout.together':
     'Mientras se añade algo, y cuando una bomba parada arranca otra vez: nadie en el agua, niños y animales lejos, un producto cada vez.',
   'handout.same_way': 'Igual que en el paso {step}.',
