@@ -57,10 +57,6 @@ export function lastTest(draft: Draft): void {
     verdict(draft, 'free_chlorine', 'test_again', say('plan.verdict.chlorine_lost', { names: ['chlorine_demand'] }))
     if (holds(draft, 'daily_chlorine')) retest(draft, ['free_chlorine'], 'plan.retest.each_day', ['daily_chlorine'])
   }
-  // whether people may swim hangs on these: what was not tested is asked for
-  for (const name of ['ph', 'free_chlorine']) {
-    if (!draft.taken.has(name) && !(name === 'free_chlorine' && draft.noChlorine)) readings.add(name)
-  }
   if (readings.size > 0) retest(draft, [...readings], 'plan.retest.last', ['swim_again'])
 }
 

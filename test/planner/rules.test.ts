@@ -398,10 +398,6 @@ test('where a gate keeps chlorine out, no line tells to put it back by hand, and
   expect(plan({ ...POOL, free_chlorine: 15, total_chlorine: 15 }).swim.reasons[0]?.key).toBe('plan.swim.chlorine_high')
 })
 
-test('a pH that was not tested is asked for', () => {
-  expect(plan({ ...POOL, ph: undefined }).steps.at(-1)?.retest).toContain('ph')
-})
-
 test('every rule has its case, its reason in words and its basis', () => {
   expect([...new Set(CASES.map(({ id }) => id))]).toEqual([...RULES.rules.keys()])
   for (const { id, basis } of RULES.rules.values()) {

@@ -123,6 +123,10 @@ describe('its words', () => {
     expect(sheet.alone).toMatch(/^Leave alone: /)
   })
 
+  test('a pH that was not tested is asked for, where people swim by it', () => {
+    expect(sheetFor({ ...POOL, ph: undefined }).retest[0]).toMatch(/pH/)
+  })
+
   test('water tested days ago: nobody swims by it, and it is tested again first', () => {
     const sheet = sheetOf(plan(POOL), readerOf(POOL, 'metric'), START, '2026-05-05')
     expect(sheet.swim).toBe('Not before a new test.')

@@ -89,10 +89,11 @@ function daysOf(near: readonly SheetStep[], plan: Plan, start: Date): readonly S
 function retestOf(plan: Plan, reader: Reader, start: Date): readonly string[] {
   const near = plan.steps.filter(({ at }) => at <= WEEK)
   const last = near.findLast(({ kind, at }) => kind === 'retest' && at > 0)
-  const asked = last?.retest ?? [...new Set(near.flatMap(({ retest }) => retest))]
+  const afterSteps = last?.retest ?? near.flatMap(({ retest }) => retest)
+  const asked = [...new Set([...untested(plan), ...afterSteps])]
   const how = say('plan.how.sample')
   if (asked.length === 0) return [say('handout.retest.week'), how]
-  const hours = last?.at ?? Math.min(WEEK, Math.max(...near.map(({ at, wait }) => at + wait)))
+  const hours = last?.at ?? Math.min(WEEK, Math.max(0, ...near.map(({ at, wait }) => at + wait)))
   const time = after(start, hours)
   const readings = asked.map((name) => labelInside(name, reader.catalog.quantities.get(name)?.row))
   return [
@@ -100,6 +101,12 @@ function retestOf(plan: Plan, reader: Reader, start: Date): readonly string[] {
     ...(near.length < plan.steps.length ? [say('handout.retest.later')] : []),
     how,
   ]
+}
+
+/** What has to be tested before anyone can say whether people may swim. */
+function untested({ swim }: Plan): readonly string[] {
+  const unknown = { 'plan.swim.ph_unknown': 'ph', 'plan.swim.chlorine_unknown': 'free_chlorine' }
+  return Object.entries(unknown).flatMap(([key, name]) => (swim.reasons.some((one) => one.key === key) ? [name] : []))
 }
 
 /** What follows after the week, a line each: it goes by the new test. */
