@@ -55,15 +55,17 @@ class Notebook extends FunctionPlugin {
     }
   }
 
-  /** ENTRY("name"; min; max; formula): an input for which a formula was entered; its result must be acceptable there. */
+  /** ENTRY("name"; "unit"; min; max; formula): an input for which a formula was entered; its result must be acceptable there. */
   entry({ args }: Call, state: State): Result {
     this.board.clear(here(state))
-    const [name, min, max, formula] = args.map((a) => this.evaluateAst(a, state))
+    const [name, unit, min, max, formula] = args.map((a) => this.evaluateAst(a, state))
     const value = this.#whole(formula ?? carry('not_computable', {}))
     if (typeof value !== 'number')
       return value instanceof CellError ? value : carry('not_a_number_here', { name: String(name) })
     if (value < Number(min) || value > Number(max)) {
-      return carry('entry_out_of_range', { name: String(name), found: value, min: Number(min), max: Number(max) })
+      const facts = { name: String(name), found: value, min: Number(min), max: Number(max) }
+      // a formula gives the unit that the row counts in, whatever it is shown in: without it the figures are read in another
+      return carry('entry_out_of_range', { ...facts, unit: unit === '1' ? '' : ` ${String(unit)}` })
     }
     return value
   }

@@ -61,7 +61,7 @@ export function createWriter(layout: Layout, columnOf: ColumnOf, baseline: numbe
         const body = compiled(content.tree, column)
         if (!('accept' in of.row)) return `=CELL(${body})`
         const [min, max] = of.row.accept
-        return `=ENTRY("${of.name}";${min};${max};${body})`
+        return `=ENTRY("${of.name}";"${of.row.unit}";${min};${max};${body})`
       }
     }
   }

@@ -42,7 +42,7 @@ export interface Readings {
   readonly precisions: Readonly<Record<string, Precision>>
   /** the tests that took readings of this scenario, where they are known */
   readonly methods: ReadonlyMap<string, string>
-  /** the volume as it is worked out, with both ends; null where it has none */
+  /** the volume with both ends, alike where it is an assumption; null where it has none */
   readonly volume: { readonly value: number; readonly low: number; readonly high: number } | null
 }
 
@@ -59,7 +59,9 @@ export function doubtsOf(
     const row = catalog.quantities.get(name)?.row
     if (name === 'volume' && volume && volume.high > volume.low) {
       const half = (volume.high - volume.low) / 2
-      doubts.push({ quantity: name, value: volume.value, half, ...EVEN, least: volume.low, most: volume.high })
+      // ends that leave the value out are moved to it: no interval lies beside what it is the interval of
+      const [least, most] = [Math.min(volume.low, volume.value), Math.max(volume.high, volume.value)]
+      doubts.push({ quantity: name, value: volume.value, half, ...EVEN, least, most })
       continue
     }
     const value = column.get(name)

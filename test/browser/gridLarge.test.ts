@@ -115,6 +115,20 @@ test('keys, find and typing reach cells that were not drawn; what follows them i
   await eventually(() => at('saturation/lsi', 49).textContent()).not.toBe(before)
 })
 
+test('a cell that was jumped to stays in sight while the rows above it are drawn, and grow', async () => {
+  await page.keyboard.press('Control+Home')
+  await page.keyboard.press('Control+End')
+  await eventually(async () => (await focused())?.endsWith(`@${ids[49]}`)).toBe(true)
+  // as long as rows may still be drawn
+  await page.waitForTimeout(1500)
+  const [top = -1, bottom = -1, height] = await page.evaluate(() => {
+    const box = document.activeElement?.getBoundingClientRect()
+    return [box?.top, box?.bottom, innerHeight] as const
+  })
+  expect(top).toBeGreaterThan(0)
+  expect(bottom).toBeLessThanOrEqual(height)
+})
+
 test('a range over all scenarios is filled and taken back in one step', async () => {
   await page.keyboard.press('/')
   await page.locator('.find input').waitFor()

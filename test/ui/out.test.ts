@@ -4,6 +4,8 @@ import Papa from 'papaparse'
 import { describe, expect, test } from 'vitest'
 import { hasValue } from '../../src/engine/outcome'
 import { readHeader } from '../../src/headless/header'
+import { createSampleReader } from '../../src/intake/rows'
+import { sniff } from '../../src/intake/sniff'
 import { fromFile } from '../../src/notebook/file'
 import type { Notebook } from '../../src/notebook/notebook'
 import { inOrder } from '../../src/notebook/order'
@@ -18,6 +20,7 @@ import { exactIn } from '../../src/units/exactIn'
 import { UNITS } from '../../src/units/unit'
 import { isProblem } from '../../src/words/problem'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
+import { known } from '../intake/known'
 import { cell, edited, scenario } from '../notebook/samples'
 import { schemaFaults } from '../out/odfSchema'
 import { viewOf } from './viewOf'
@@ -56,7 +59,8 @@ describe('worksheets as CSV', () => {
         }
       })
     })
-    expect(columns.filter(({ kind }) => kind === 'unknown')).toEqual([])
+    // the column of assumptions is of no quantity, and the command passes over it
+    expect(columns.filter(({ kind }) => kind === 'unknown')).toEqual([{ kind: 'unknown', heading: 'assumed' }])
     expect(numbers).toBeGreaterThan(150)
   })
 
@@ -66,6 +70,33 @@ describe('worksheets as CSV', () => {
     expect(lines.map(([name]) => name)).toEqual(inOrder(EXAMPLE).map(({ name }) => name))
     expect(lines.every((line) => line.length === header.length)).toBe(true)
     expect(view.scenarios()).toHaveLength(lines.length)
+  })
+
+  test('mark what is typed over what the notebook works out, also where a scenario follows it', () => {
+    const typed = { kind: 'value', entered: '42', unit: 'm³', canonical: 42 } as const
+    const notebook = edited(EXAMPLE, cell(BASELINE ?? '', 'volume', typed), cell(BASELINE ?? '', 'lsi', typed))
+    const { header, lines } = csvOf(notebook)
+    expect(header.at(-1)).toBe('assumed')
+    expect(lines[0]?.at(-1)?.split(' ').sort()).toEqual(['lsi', 'volume'])
+    expect(lines.at(-1)?.at(-1)).toContain('volume')
+    expect(csvOf(EXAMPLE).lines.map((line) => line.at(-1))).toEqual(lines.map(() => ''))
+  })
+
+  test('are read back by the lab page, which keeps the mark as a note', () => {
+    const typed = { kind: 'value', entered: '42', unit: 'm³', canonical: 42 } as const
+    const { text } = csvOf({ ...edited(EXAMPLE, cell(BASELINE ?? '', 'volume', typed)), profile: 'metric' })
+    // as the lab page asks: only what is entered is taken, the rest stays a note
+    const entered = known.filter(({ accept, choices }) => accept !== undefined || choices !== undefined)
+    const understanding = sniff(text, entered)
+    expect(understanding.problems).toEqual([])
+    expect(understanding.columns.find(({ heading }) => heading === 'assumed')?.role).toBe('note')
+    const reader = createSampleReader(understanding)
+    const [first] = [...reader.push(text), ...reader.end()].flatMap((one) =>
+      one.kind === 'sample' ? [one.sample] : [],
+    )
+    expect(first?.notes.assumed).toBe('volume')
+    const ph = viewOf(EXAMPLE).outcome(BASELINE ?? '', 'ph')
+    expect(first?.readings.ph).toMatchObject({ kind: 'value', canonical: hasValue(ph) ? ph.value : null })
   })
 
   test('keep the limit of a test as one: it is no number, and it is not lost', () => {

@@ -3,7 +3,7 @@ import { say } from '../../words/say'
 import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import { type CopiedBlock, copyBlock } from './copyBlock'
-import { clearRange } from './rangeActs'
+import { clearing } from './rangeActs'
 
 /** Fetched when something is pasted. */
 const pasting = () => import('./paste')
@@ -23,8 +23,12 @@ export function listenToClipboard(book: Book): void {
     event.preventDefault()
     last = { book, block }
     const count = block.cells.flat().length
-    if (event.type === 'cut') clearRange(book)
-    announce(say(event.type === 'cut' ? 'page.grid.cut' : 'page.grid.copied', { count }))
+    const copied = say('page.grid.copied', { count })
+    if (event.type !== 'cut') announce(copied)
+    else {
+      const { whole, says } = clearing(book)
+      announce(whole ? say('page.grid.cut', { count }) : `${copied}. ${says}`)
+    }
   }
   const onPaste = (event: ClipboardEvent) => {
     if (!isForGrid(event, false)) return

@@ -1,6 +1,7 @@
 import { hasValue } from '../../engine/outcome'
 import type { Cell } from '../../notebook/notebook'
 import { convert } from '../../units/convert'
+import { locale } from '../../words/locale'
 import { say } from '../../words/say'
 import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
@@ -8,7 +9,7 @@ import type { Book } from '../shell/book'
 import type { Block } from '../shell/selection'
 import { unitWords } from '../unitWords'
 import { wordOf } from './cellView'
-import { limitText } from './limitText'
+import { limitSign } from './limitText'
 
 /** A cell as the notebook itself takes it back: what stands in it, formulas, units and "not taken" included. */
 export interface Copied {
@@ -48,18 +49,27 @@ export function copyBlock(book: Book, { rows, scenarios }: Block, named: boolean
   }
 }
 
-/** A number as other spreadsheets read it, in the unit that is shown; empty where there is no value. */
-function fieldOf(book: Book, scenario: string, { name, row }: OutlineQuantity): string {
+/**
+ * A number as the reader's other programs read it, in the unit that is shown: with the reader's decimal mark, which is also the one by which
+ * this page reads it back, and no marks between groups. Empty where there is no value.
+ */
+function fieldOf(book: Book, scenario: string, { name }: OutlineQuantity): string {
   const outcome = book.outcome(scenario, name)
   const { cell } = book.source(scenario, name)
-  if (!hasValue(outcome)) return cell?.kind === 'limit' ? limitText(cell, row, book.unit(name)) : ''
-  if (typeof outcome.value === 'number') return shownNumber(book, name, outcome.value)
+  if (!hasValue(outcome))
+    return cell?.kind === 'limit' ? `${limitSign(cell)} ${marked(shownNumber(book, name, cell.canonical))}` : ''
+  if (typeof outcome.value === 'number') return marked(shownNumber(book, name, outcome.value))
   return harmless(wordOf(name, outcome.value))
 }
 
 /** As many digits as tell something: a third is not a measure of the machine. */
 const DIGITS = 12
 
+function marked(figures: string): string {
+  return figures.replace('.', locale().decimal)
+}
+
+/** With a point, as what was entered is kept. */
 function shownNumber(book: Book, quantity: string, canonical: number): string {
   const own = book.catalog().quantities.get(quantity)?.row.unit ?? '1'
   const shown = convert(canonical, own, book.unit(quantity))

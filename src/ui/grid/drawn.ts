@@ -51,7 +51,7 @@ export function useDrawn(): Drawn {
 }
 
 /** Up to so many scenarios, everything is drawn. */
-const FEW = 10
+export const FEW = 10
 /** Rows that are drawn before the browser has said which are in sight: few, because nothing is answered until they are. */
 const FIRST_ROWS = 8
 /** Beyond the page's edges, above and below, where a row is drawn already. */

@@ -1,5 +1,4 @@
 import { For, Show } from 'solid-js'
-import { hasValue } from '../../engine/outcome'
 import { instant } from '../../record/instant'
 import { say } from '../../words/say'
 import { dayWords } from '../desk/when'
@@ -7,6 +6,7 @@ import { quantityWords, type Reader } from '../plan/planSentence'
 import { testedOn } from '../plan/testedOn'
 import { useBook } from '../shell/book'
 import { shownValue } from '../shownValue'
+import { isTypedOver, volumeIn } from '../volumeIn'
 import { isFull, pagesOf } from './pagesOf'
 import type { Sheet, SheetDay, SheetStep } from './sheet'
 
@@ -18,16 +18,12 @@ const BRIEF = 60
 /** What the customer takes home, in the order in which it is needed. */
 export function FirstSheet(props: { sheet: Sheet; scenario: string; store: string; note: string; reader: Reader }) {
   const book = useBook()
-  const number = (quantity: string) => {
-    const outcome = book.outcome(props.scenario, quantity)
-    return hasValue(outcome) && typeof outcome.value === 'number' ? outcome.value : undefined
-  }
   const volume = () => shownValue(book, props.scenario, 'volume')
   const volumeWords = () => {
-    const how = book.source(props.scenario, 'measured_volume').cell?.kind === 'value' ? 'entered' : 'shape'
-    const [low, high] = [number('volume_low'), number('volume_high')]
-    if (low === undefined || high === undefined || low === high)
-      return say(`handout.volume.${how}`, { volume: volume() })
+    const given = book.source(props.scenario, 'measured_volume').cell?.kind === 'value'
+    const how = given || isTypedOver(book, props.scenario, 'volume') ? 'entered' : 'shape'
+    const { low, high } = volumeIn(book, props.scenario) ?? { low: 0, high: 0 }
+    if (low === high) return say(`handout.volume.${how}`, { volume: volume() })
     return say(`handout.volume.${how}_span`, {
       volume: volume(),
       low: quantityWords(props.reader, 'volume', low),

@@ -11,7 +11,7 @@ import type { View } from './view'
  * Worksheets as CSV (RFC 4180 but for LF): a line for each scenario, a column for each quantity, once. The header has the
  * contract names with the unit in brackets, so that the commands and the lab page read the file again. Figures have all
  * their digits; choices stand by id; the limit of a test stands as one (`<0.2`); what is not available is empty. A name that a spreadsheet would run as a formula goes
- * behind an apostrophe.
+ * behind an apostrophe. The last column names what is typed over the notebook's own answers: a figure alone cannot tell.
  */
 export function worksheetCsv(view: View, definitions: readonly Definition[], scenarios: readonly string[]): string {
   const quantities = new Map<string, OutlineQuantity>()
@@ -20,7 +20,7 @@ export function worksheetCsv(view: View, definitions: readonly Definition[], sce
       for (const { quantity } of rows) quantities.set(quantity.name, quantity)
   const columns = [...quantities.values()]
   const lines = [
-    ['sample', 'date', ...columns.map(({ name }) => heading(name, view.unit(name)))],
+    ['sample', 'date', ...columns.map(({ name }) => heading(name, view.unit(name))), ASSUMED],
     ...scenarios.map((scenario) => {
       const { scenarios: all, samples } = view.notebook()
       const sample = samples[all[scenario]?.sample ?? '']
@@ -28,6 +28,10 @@ export function worksheetCsv(view: View, definitions: readonly Definition[], sce
         quoted(all[scenario]?.name ?? ''),
         sample?.date ?? '',
         ...columns.map((one) => written(view, scenario, one)),
+        columns
+          .filter(({ name, row }) => 'formula' in row && view.source(scenario, name).cell !== null)
+          .map(({ name }) => name)
+          .join(' '),
       ]
     }),
   ]
@@ -37,6 +41,9 @@ export function worksheetCsv(view: View, definitions: readonly Definition[], sce
     return quoted(unitWords(unit) === '' ? name : `${name} [${unit}]`)
   }
 }
+
+/** Of no quantity: who reads the file again keeps it as a note. */
+const ASSUMED = 'assumed'
 
 function written(view: View, scenario: string, { name, row }: OutlineQuantity): string {
   const outcome = view.outcome(scenario, name)

@@ -21,7 +21,7 @@ export function copied(original: Definition, catalog: Outline): Definition {
   return copyWorksheet(
     original,
     {
-      label: say('sheets.copy_of', { name: worksheetLabel(original) }),
+      label: copyLabel(worksheetLabel(original), catalog),
       help: original.help ?? words(`worksheet.${original.id}.help`),
       labelOf: (row) => labelOf(row.name, row),
       helpOf: (row) => helpOf(row.name, row),
@@ -29,6 +29,14 @@ export function copied(original: Definition, catalog: Outline): Definition {
     },
     isTaken(catalog),
   )
+}
+
+/** Two copies of one worksheet are told apart by a number. */
+function copyLabel(name: string, catalog: Outline): string {
+  const taken = new Set(catalog.worksheets.map(worksheetLabel))
+  let label = say('sheets.copy_of', { name })
+  for (let number = 2; taken.has(label); number++) label = say('sheets.copy_of_more', { name, number })
+  return label
 }
 
 /** A worksheet with nothing in it yet; its first row is added from the menu of the page's other rows. */

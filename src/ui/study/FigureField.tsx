@@ -1,48 +1,51 @@
-import { createUniqueId } from 'solid-js'
-import { parseEntry } from '../../units/parseEntry'
-import { locale } from '../../words/locale'
-import { isProblem, type Problem, problem } from '../../words/problem'
+import { createUniqueId, Show } from 'solid-js'
+import { sentence } from '../../words/say'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
 import { axisOf } from './axis'
+import { type Entered, isUnread } from './entered'
 import { figureIn } from './figureIn'
+import { readFigure } from './readFigure'
 
 /** A field for one value of a quantity in the reader's unit; another unit may be written behind the figure. */
 export function FigureField(props: {
   label: string
   quantity: string
-  /** canonical; null: nothing there yet */
-  value: number | null
-  onChange: (value: number | null | Problem) => void
+  /** canonical; null: nothing there yet; a text that cannot be read stays there, with the reason under it */
+  value: Entered
+  onChange: (value: Entered) => void
 }) {
   const book = useBook()
   const id = createUniqueId()
   const axis = () => axisOf(book, props.quantity)
-  const shown = () => (props.value === null ? '' : figureIn(axis().shown(props.value), 6))
-
-  function read(text: string): number | null | Problem {
-    const { canonical, unit, label } = axis()
-    const entry = parseEntry(text, canonical, {
-      profile: book.notebook().profile,
-      displayed: unit,
-      quantity: props.quantity,
-    })
-    if (entry === null) return null
-    if (entry === 'not_taken') return problem('unreadable_number', [label], { found: '-', decimal: locale().decimal })
-    return isProblem(entry) ? { ...entry, path: [label] } : entry.canonical
+  const fault = () => (isUnread(props.value) ? props.value : null)
+  const shown = () => {
+    if (isUnread(props.value)) return props.value.text
+    return props.value === null ? '' : figureIn(axis().shown(props.value), 6)
   }
 
   return (
-    <label class="short" for={id}>
-      {props.label} {unitWords(axis().unit)}
-      <input
-        id={id}
-        class="field"
-        inputmode="decimal"
-        autocomplete="off"
-        value={shown()}
-        onChange={(event) => props.onChange(read(event.currentTarget.value))}
-      />
-    </label>
+    <div class="short">
+      <label for={id}>
+        {props.label} {unitWords(axis().unit)}
+        <input
+          id={id}
+          class="field"
+          inputmode="decimal"
+          autocomplete="off"
+          value={shown()}
+          aria-invalid={fault() !== null}
+          aria-describedby={fault() ? `${id}-fault` : undefined}
+          onChange={(event) => props.onChange(readFigure(book, props.quantity, event.currentTarget.value))}
+        />
+      </label>
+      <Show when={fault()}>
+        {(now) => (
+          <p class="warm" role="alert" id={`${id}-fault`}>
+            {sentence(now().why)}
+          </p>
+        )}
+      </Show>
+    </div>
   )
 }

@@ -12,6 +12,7 @@ import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
 import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
+import { volumeIn } from '../volumeIn'
 import { methodsIn } from './bookDoubts'
 import { halfFigure } from './halfText'
 import { studyColumn } from './studyColumn'
@@ -28,7 +29,11 @@ export function Precisions(props: { scenario: string; output: string }) {
     })
   })
   const methods = createMemo(() => methodsIn(book, props.scenario, new Set(names())))
-  const restsOnVolume = createMemo(() => restsOn(book.catalog(), props.output).has('volume'))
+  // an assumed volume has no interval, unless its ends were said too
+  const restsOnVolume = createMemo(() => {
+    const volume = restsOn(book.catalog(), props.output).has('volume') ? volumeIn(book, props.scenario) : null
+    return volume !== null && volume.low < volume.high
+  })
   const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
 
   function set(quantity: string, precision: Precision | null): void {

@@ -2,7 +2,7 @@ import { createMemo, For, Show } from 'solid-js'
 import { worksheetLabel } from '../grid/worksheetLabel'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
-import { numbersOf } from './quantityList'
+import { isListed, numbersOf } from './quantityList'
 
 /** A choice of one quantity, by worksheet. */
 export function QuantitySelect(props: {
@@ -28,6 +28,12 @@ export function QuantitySelect(props: {
         }}
       >
         <Show when={props.empty}>{(empty) => <option value="">{empty()}</option>}</Show>
+        {/* a select without a chosen option would name its first, which is another quantity */}
+        <Show when={props.empty === undefined && !isListed(lists(), props.value)}>
+          <option value={props.value} selected>
+            {labelOf(props.value, book.catalog().quantities.get(props.value)?.row)}
+          </option>
+        </Show>
         <For each={lists()}>
           {({ worksheet, quantities }) => (
             <optgroup label={worksheetLabel(worksheet)}>

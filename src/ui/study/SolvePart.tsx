@@ -1,19 +1,18 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js'
-import { restsOn } from '../../study/restsOn'
 import type { SolveOrder } from '../../study/solveBack'
-import { isProblem, type Problem, problem } from '../../words/problem'
+import { type Problem, problem } from '../../words/problem'
 import { say, sentence } from '../../words/say'
-import { decimalsOf } from '../decimalsOf'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
 import { useBook } from '../shell/book'
-import { axisOf } from './axis'
 import { inputsBehind } from './chartDraft'
 import { createStudied } from './createStudied'
+import { type Entered, isUnread } from './entered'
 import { FigureField } from './FigureField'
 import { QuantitySelect } from './QuantitySelect'
 import { ScenarioSelect } from './ScenarioSelect'
 import { SolvedView } from './SolvedView'
+import { isRefusal, solveOrder } from './solveOrder'
 import { usualSpan } from './span'
 import { heldIn, studyColumn } from './studyColumn'
 
@@ -28,57 +27,39 @@ export function SolvePart() {
   const [output, setOutput] = createSignal(begin)
   const [input, setInput] = createSignal(inputsBehind(book, begin, scenario())[0] ?? 'ph')
   const spanOf = (name: string) => usualSpan(book.catalog().quantities.get(name)?.row, book.unit(name))
-  const [from, setFrom] = createSignal(spanOf(input())[0])
-  const [to, setTo] = createSignal(spanOf(input())[1])
-  const [wanted, setWanted] = createSignal<number | null>(null)
+  const [from, setFrom] = createSignal<Entered>(spanOf(input())[0])
+  const [to, setTo] = createSignal<Entered>(spanOf(input())[1])
+  const [wanted, setWanted] = createSignal<Entered>(null)
   const [asked, setAsked] = createSignal<SolveOrder | null>(null)
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const [done, setDone] = createSignal('')
   const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
   const column = createMemo(() => studyColumn(book, scenario(), [input(), output()]))
-  const behind = createMemo(() => restsOn(book.catalog(), output()))
   const held = createMemo(() => heldIn(book, scenario(), input(), output()))
   const studied = createStudied('solve', asked, 0)
 
   // what was found holds for the water that it was found in
   createEffect(on([column, output, input, from, to, wanted], () => setAsked(null), { defer: true }))
 
-  function take<T>(set: (value: T) => void) {
-    return (value: T | null | Problem) => {
-      if (isProblem(value)) setProblems([value])
-      else if (value !== null) {
-        setProblems([])
-        set(value)
-      }
+  /** An emptied field is no figure either: what stood in it is not asked for any more. */
+  function take(set: (value: Entered) => void, code: 'study_needs_wanted' | 'study_needs_span', quantity: string) {
+    return (value: Entered) => {
+      setProblems([])
+      set(value ?? { text: '', why: problem(code, [label(quantity)]) })
     }
   }
 
-  function find(event: SubmitEvent): void {
+  function find(event: SubmitEvent & { readonly currentTarget: HTMLFormElement }): void {
     event.preventDefault()
     setDone('')
-    const water = column()
-    const goal = wanted()
-    const row = book.catalog().quantities.get(output())?.row
-    if (goal === null) setProblems([problem('study_needs_wanted', [label(output())])])
-    else if (!(from() < to())) setProblems([problem('span_empty')])
-    else if (!behind().has(input()))
-      setProblems([problem('study_not_read', [], { output: label(output()), input: label(input()) })])
-    else if (water && row) {
-      const axis = axisOf(book, input())
-      setProblems([])
-      setAsked({
-        column: water,
-        input: input(),
-        from: from(),
-        to: to(),
-        output: output(),
-        wanted: goal,
-        // a hundredth of the last place that is shown
-        tolerance: 10 ** -(decimalsOf(row) + 2),
-        canonicalUnit: axis.canonical,
-        unit: axis.unit,
-      })
-    }
+    const fields = { scenario: scenario(), output: output(), input: input(), wanted: wanted(), from: from(), to: to() }
+    const order = solveOrder(book, fields)
+    if (order === null) return
+    setAsked(isRefusal(order) ? null : order)
+    // what is wrong with a field stands beside it
+    const faulty = [wanted(), from(), to()].some(isUnread)
+    setProblems(isRefusal(order) && !faulty ? order : [])
+    if (faulty) event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
   }
 
   return (
@@ -99,7 +80,7 @@ export function SolvePart() {
           label={say('page.study.solve.want')}
           quantity={output()}
           value={wanted()}
-          onChange={take<number>((value) => void setWanted(value))}
+          onChange={take((value) => void setWanted(value), 'study_needs_wanted', output())}
         />
         <QuantitySelect
           label={say('page.study.solve.vary')}
@@ -116,13 +97,13 @@ export function SolvePart() {
           label={say('page.study.from')}
           quantity={input()}
           value={from()}
-          onChange={take<number>((value) => void setFrom(value))}
+          onChange={take((value) => void setFrom(value), 'study_needs_span', input())}
         />
         <FigureField
           label={say('page.study.to')}
           quantity={input()}
           value={to()}
-          onChange={take<number>((value) => void setTo(value))}
+          onChange={take((value) => void setTo(value), 'study_needs_span', input())}
         />
         <button type="submit" class="act main" disabled={column() === null}>
           {say('page.study.solve.go')}

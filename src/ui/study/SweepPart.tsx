@@ -2,7 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js'
 import { LIMITS } from '../../notebook/limits'
 import { spanPoints } from '../../study/spanPoints'
 import type { SweepOrder } from '../../study/sweep'
-import { isProblem, type Problem, problem } from '../../words/problem'
+import { type Problem, problem } from '../../words/problem'
 import { say, sentence } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { Problems } from '../notebooks/Problems'
@@ -10,6 +10,7 @@ import { useBook } from '../shell/book'
 import { ChartList } from './ChartList'
 import { chartAgainst, chartOfSelection, givenCharts, type SweepChart } from './chartDraft'
 import { createStudied } from './createStudied'
+import { type Entered, isUnread } from './entered'
 import { FigureField } from './FigureField'
 import { KeepChart } from './KeepChart'
 import { OutputsField } from './OutputsField'
@@ -75,9 +76,9 @@ export function SweepPart() {
     })
     setProblems([])
   }
-  function span(end: 'from' | 'to', value: number | null | Problem): void {
+  function span(end: 'from' | 'to', value: Entered): void {
     if (value === null) setProblems([problem('study_needs_span', [label(chart().input)])])
-    else if (isProblem(value)) setProblems([value])
+    else if (isUnread(value)) setProblems([value.why])
     else {
       change({ [end]: value })
       if (!(chart().from < chart().to)) setProblems([problem('span_empty')])

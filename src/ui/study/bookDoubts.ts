@@ -1,9 +1,9 @@
-import { hasValue } from '../../engine/outcome'
 import type { Notebook } from '../../notebook/notebook'
 import type { Doubt } from '../../study/doubt'
 import { doubtsOf } from '../../study/doubtsOf'
 import type { Column } from '../../study/evaluate'
 import type { Book } from '../shell/book'
+import { volumeIn } from '../volumeIn'
 
 /** What is in doubt of a scenario, among these quantities. Tracked. */
 export function bookDoubts(
@@ -33,13 +33,4 @@ export function methodsIn(book: Book, scenario: string, names: ReadonlySet<strin
     if (cell?.kind === 'value' && cell.method !== undefined) methods.set(name, cell.method)
   }
   return methods
-}
-
-function volumeIn(book: Book, scenario: string): { value: number; low: number; high: number } | null {
-  const of = (name: string) => {
-    const outcome = book.outcome(scenario, name)
-    return hasValue(outcome) && typeof outcome.value === 'number' ? outcome.value : null
-  }
-  const [value, low, high] = [of('volume'), of('volume_low'), of('volume_high')]
-  return value === null || low === null || high === null ? null : { value, low, high }
 }

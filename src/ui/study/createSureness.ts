@@ -6,7 +6,8 @@ import type { Interval } from '../../study/uncertainty'
 import { say } from '../../words/say'
 import { bandIn } from '../grid/bandIn'
 import { labelInside } from '../labelOf'
-import { useBook } from '../shell/book'
+import { type Book, useBook } from '../shell/book'
+import { volumeIn } from '../volumeIn'
 import { axisOf } from './axis'
 import { bookDoubts } from './bookDoubts'
 import { createStudied, type Studied } from './createStudied'
@@ -28,6 +29,12 @@ export interface Sureness {
   readonly open: Accessor<boolean>
 }
 
+/** A volume is in doubt between its ends, also one that was taken over with them. */
+function hasEnds(book: Book, scenario: string): boolean {
+  const volume = volumeIn(book, scenario)
+  return volume !== null && volume.low < volume.high
+}
+
 /** @param rest how long readings have to rest before columns are worked out, in milliseconds */
 export function createSureness(scenario: Accessor<string>, output: Accessor<string>, rest?: number): Sureness {
   const book = useBook()
@@ -35,7 +42,7 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
   const precisions = createMemo(() => book.notebook().precisions)
   const assumed = createMemo(() => {
     const isComputed = book.catalog().quantities.get(output())?.formula != null
-    return isComputed && output() !== 'volume' && column()?.has(output()) === true
+    return isComputed && column()?.has(output()) === true && !(output() === 'volume' && hasEnds(book, scenario()))
   })
   const doubts = createMemo(() => {
     const water = column()

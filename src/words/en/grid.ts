@@ -5,6 +5,7 @@ export const gridWords = {
   'page.grid.filled': '{count|one cell|# cells} filled',
   'page.grid.copied': '{count|one cell|# cells} copied',
   'page.grid.cut': '{count|one cell|# cells} copied and cleared',
+  'page.grid.and_left': '{done}; {left|one worked-out cell was|# worked-out cells were} left as {left|it is|they are}',
   'page.grid.cells': 'Cells',
   'page.grid.find': 'Find',
   'page.grid.width_of': 'Width of “{name}”',

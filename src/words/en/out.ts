@@ -7,7 +7,8 @@ export const out = {
   'out.scenarios': 'Scenarios',
   'out.no_scenario': 'Choose at least one scenario.',
   'out.csv': 'Save as CSV',
-  'out.csv_says': 'a line a scenario, names and units in the header; the lab page and the commands read it again',
+  'out.csv_says':
+    'a line a scenario, names and units in the header, a last column that names what is assumed; the lab page and the commands read it again',
   'out.ods': 'Save as a spreadsheet',
   'out.ods_says': 'OpenDocument (.ods), a sheet a worksheet, and one that says where the numbers come from',
   'out.print_says': 'each worksheet on one page',

@@ -38,6 +38,7 @@ export const rows = {
   'sheets.short.remove': 'Remove',
   'sheets.copy': 'Copy it, to change the copy',
   'sheets.copy_of': '{name}, my copy',
+  'sheets.copy_of_more': '{name}, my copy {number}',
   'sheets.choose': 'Copy a worksheet',
   'sheets.new': 'New empty worksheet',
   'sheets.new_name': 'My worksheet',

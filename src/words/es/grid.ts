@@ -4,6 +4,8 @@ export const gridWords = {
   'page.grid.filled': '{count|una celda rellenada|# celdas rellenadas}',
   'page.grid.copied': '{count|una celda copiada|# celdas copiadas}',
   'page.grid.cut': '{count|una celda copiada y vaciada|# celdas copiadas y vaciadas}',
+  'page.grid.and_left':
+    '{done}; {left|una celda calculada se ha dejado|# celdas calculadas se han dejado} como {left|está|están}',
   'page.grid.cells': 'Celdas',
   'page.grid.find': 'Buscar',
   'page.rows_folded': '{count|una fila|# filas}',

@@ -7,7 +7,7 @@ export const out = {
   'out.no_scenario': 'Elija al menos un escenario.',
   'out.csv': 'Guardar como CSV',
   'out.csv_says':
-    'una línea por escenario, nombres y unidades en la cabecera; la página del laboratorio y las órdenes lo vuelven a leer',
+    'una línea por escenario, nombres y unidades en la cabecera, una última columna que nombra lo supuesto; la página del laboratorio y las órdenes lo vuelven a leer',
   'out.ods': 'Guardar como hoja de cálculo',
   'out.ods_says': 'OpenDocument (.ods), una hoja por cada hoja, y otra que dice de dónde vienen los números',
   'out.print_says': 'cada hoja en una página',

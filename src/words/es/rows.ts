@@ -35,6 +35,7 @@ export const rows = {
   'sheets.short.remove': 'Quitar',
   'sheets.copy': 'Copiarla, para cambiar la copia',
   'sheets.copy_of': '{name}, mi copia',
+  'sheets.copy_of_more': '{name}, mi copia {number}',
   'sheets.choose': 'Copiar una hoja',
   'sheets.new': 'Hoja nueva y vacía',
   'sheets.new_name': 'Mi hoja',
