@@ -57,7 +57,7 @@ export function PoolPicker() {
       await desk.open(entry.id)
       return
     }
-    const why = await desk.add(newPool(name, book.notebook()))
+    const why = await desk.add(newPool(name, desk.profile()))
     setProblems(why ? [why] : [])
   }
 
