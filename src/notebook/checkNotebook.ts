@@ -18,9 +18,12 @@ export function checkNotebook(notebook: Notebook, catalog: Outline, file: string
   const at = (fault: Problem | null, ...place: readonly string[]): void => {
     if (fault !== null) found.push({ ...fault, path: [file, ...place] })
   }
+  const ownRows = new Set(Object.values(notebook.rows).map(({ row }) => row.name))
   const twice = (name: string, cell: Cell): Problem | null => {
     const quantity = catalog.quantities.get(name)
-    return quantity ? checkEntered(quantity, cell) : null
+    // a row of the reader's own may have been given another unit since: the entry is of the unit before
+    if (!quantity || ownRows.has(name) || Object.hasOwn(notebook.worksheets, quantity.worksheet)) return null
+    return checkEntered(quantity, cell)
   }
   for (const [key, cell] of Object.entries(notebook.cells)) {
     const name = key.slice(key.indexOf('/') + 1)

@@ -7,6 +7,7 @@ import { convert } from '../../src/units/convert'
 import { parseEntry } from '../../src/units/parseEntry'
 import { isProblem } from '../../src/words/problem'
 import { sentence } from '../../src/words/say'
+import { catalogFor } from '../../src/worksheet/catalogFor'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { cell, EMPTY, edited, sample } from './samples'
 
@@ -60,6 +61,16 @@ describe('an entry in a file and the value beside it', () => {
     ['measured_volume', '1/3', 'm³', 1 / 3],
   ] as const)('%s: “%s” %s is %d', (name, entered, unit, canonical) => {
     expect(against(name, entered, unit, canonical)).toBeNull()
+  })
+
+  test('in a row of the reader’s own may be of the unit that the row had before: the file still opens', () => {
+    const own = { name: 'my_salt', unit: 'lb', formula: '2 * bag_mass' }
+    const notebook = edited(
+      EMPTY,
+      { type: 'put_row', row: { id: 'r', worksheet: 'salt', after: 'salt_mass', order: 'a1', row: own } },
+      cell('first', 'my_salt', { kind: 'value', entered: '3', unit: 'kg', canonical: 3 }),
+    )
+    expect(checkNotebook(notebook, catalogFor({}, notebook.rows), 'mine.json')).toEqual([])
   })
 
   test('whatever can be typed in any row agrees with itself', () => {
