@@ -64,7 +64,8 @@ export function foretold(
 /** Tests looked at after a plan: those of its own day come before the one that counts. */
 const NEAR = 50
 
-const isWork = ({ kind }: GivenStep) => kind === 'dose' || kind === 'dilute'
+/** A step that adds something or renews water: what can be marked as done, and changes what is foretold. */
+export const isWork = ({ kind }: GivenStep) => kind === 'dose' || kind === 'dilute'
 
 /** Null where a later step was made without an earlier one. */
 function doneOf(plan: PlanRecord, { additions }: Pick<Notebook, 'additions'>): Outcome['done'] | null {

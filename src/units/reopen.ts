@@ -12,6 +12,8 @@ export function reopen(
   decimal: DecimalMark = locale().decimal,
 ): string {
   const figures = entered.replaceAll('.', decimal)
+  // a bare fraction is one of the whole, also in a row that is shown in per cent
+  if (unit === '%' && entered.includes('/')) return `${figures} %`
   const complete = / [^\d]/.test(entered) || (unit === '1' && entered.includes('/'))
   if (complete || unit === displayed) return figures
   // a plain number has no unit to write: in a row shown in per cent it is given so

@@ -52,14 +52,17 @@ export function sentence(problem: Problem): string {
   return text.slice(2).replace(/^\p{Ll}+(?![\p{L}\d_])/u, (word) => word.charAt(0).toUpperCase() + word.slice(1))
 }
 
+/** Units and kinds of units that are codes in a problem: said in facts named `..._unit` and `..._kind`. */
+function unitWord(name: string, fact: Fact): Fact {
+  if (name.endsWith('_unit') && WORDED.includes(fact)) return say(`unit.${fact}`)
+  return name.endsWith('_kind') && hasWords(`unit_kind.${fact}`) ? say(`unit_kind.${fact}`) : fact
+}
+
 /** Units without a sign of their own, in facts named `..._unit`. */
 const WORDED: readonly Fact[] = ['1', 'choice', 'truth']
 
 function unitsInWords(facts: Problem['facts']): Problem['facts'] {
-  const told = Object.entries(facts).map(([name, fact]): [string, Fact] => [
-    name,
-    name.endsWith('_unit') && WORDED.includes(fact) ? say(`unit.${fact}`) : fact,
-  ])
+  const told = Object.entries(facts).map(([name, fact]): [string, Fact] => [name, unitWord(name, fact)])
   return Object.fromEntries(told)
 }
 

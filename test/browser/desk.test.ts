@@ -137,6 +137,12 @@ describe('the test desk', () => {
     expect(await sheet.locator('.whose').textContent()).toMatch(/Ito.*15,000 US gal/)
     expect(await sheet.textContent()).toMatch(/sodium hypochlorite solution, 12\.5 % \(trade\)|12\.5 .*trade/)
     expect(await sheet.locator('.step').count()).toBeGreaterThan(2)
+    // printed: the next customer's name is asked, or by F9 the sheet again
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')))
+    await page.keyboard.press('F8')
+    await eventually(() => at(page)).toBe('pool')
+    await page.keyboard.press('F9')
+    await page.locator('.sheet.first').waitFor()
     // what was printed is in the pool's record as it was given, once
     await page.locator('.keep .link').waitFor()
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
@@ -253,6 +259,22 @@ describe('the test desk', () => {
     await page.keyboard.type('Elm Street 9')
     await page.keyboard.press('Enter')
     await page.locator('.rail h1', { hasText: 'Otter bath' }).waitFor()
+    // what was said of the example is not said of a customer's pool
+    expect(await page.locator('.banner').count()).toBe(0)
+    // a name that is only like one that is kept is another customer's: it is listed, and not taken
+    await field(page, 'pool').fill('Otten')
+    await page.locator('.found [role=option]', { hasText: 'Otter bath' }).waitFor()
+    expect(await page.locator('.found [aria-selected=true]').textContent()).toMatch(/Otten/)
+    // the pool's own figures are asked about as readings are
+    await enterAt(page, 'measured_volume', '15')
+    await page.locator('.notes', { hasText: '15 US gal is not usual' }).waitFor()
+    expect(await at(page)).toBe('measured_volume')
+    await enterAt(page, 'measured_volume', '15000')
+    await eventually(() => at(page)).toBe('shell')
+    await enterAt(page, 'cell_salt_low', '3400')
+    await enterAt(page, 'cell_salt_high', '2700')
+    await page.locator('.notes', { hasText: /least salt 3400 .* is not under its most 2700/ }).waitFor()
+    expect(await at(page)).toBe('cell_salt_high')
     await field(page, 'pool').fill('heron')
     await page.locator('.found [role=option]', { hasText: 'Little Heron' }).waitFor()
     await field(page, 'pool').press('Enter')

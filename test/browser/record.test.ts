@@ -231,6 +231,13 @@ describe('the pool’s record', () => {
     await page.locator('.record summary', { hasText: 'step' }).click()
     expect(await page.locator('.given-steps li p').first().textContent()).toBe(first)
     expect(await page.locator('.record-lines .kind').allTextContents()).toEqual(['Added', 'Plan given', 'Test'])
+    // another day can be put, and whoever marks one step after the other stays in the unfolded plan
+    const steps = page.locator('.given-steps .step-done')
+    const next = steps.filter({ has: page.locator('button') }).first()
+    await next.locator('input').fill('2026-05-01T09:30')
+    await next.getByRole('button').press('Enter')
+    await page.locator('.given-steps', { hasText: 'Done on May 1, 2026' }).waitFor()
+    expect(await page.evaluate(() => document.activeElement?.closest('.given-steps') !== null)).toBe(true)
     expect(errors).toEqual([])
     await page.context().close()
   })

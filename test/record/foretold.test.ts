@@ -116,3 +116,9 @@ test('the record stands by date, the last first, an addition of the day after it
   }
   expect(timeline(notebook).map(({ id }) => id)).toEqual(['b', 'r', 'x', 'plan', 'a', 'z'])
 })
+
+test('what stands in the record stays the same thing when something else is written down, so that it stays unfolded', () => {
+  const before = timeline({ ...EMPTY, plans: { plan } })
+  const after = timeline({ ...EMPTY, plans: { plan }, additions: { x: made('x', 0) } })
+  expect(after.find(({ kind }) => kind === 'plan')).toBe(before[0])
+})

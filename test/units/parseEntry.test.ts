@@ -252,3 +252,10 @@ describe('laws', () => {
     }
   })
 })
+
+test('a fraction of one per cent opens again as that, and not as the fraction', () => {
+  const context = { profile: 'metric', decimal: '.', displayed: '%' } as const
+  const entry = parseEntry('1/8 %', '1', context)
+  expect(entry).toMatchObject({ canonical: 0.00125 })
+  expect(parseEntry(reopen(entry as never, '%', '.'), '1', context)).toEqual(entry)
+})

@@ -33,6 +33,7 @@ export function DeskPage() {
     checks()
       .filter(({ beside }) => beside === quantity)
       .map(({ key, of }) => say(`page.desk.check.${key}`, inWords(of)))
+  const asks = (quantity: string) => checks().some(({ beside, asks: stays }) => beside === quantity && stays === true)
   const inWords = (of: readonly string[]) => Object.fromEntries(of.map((name) => [name, readingWords(book, name)]))
   /** asked again where nothing can be worked out without it */
   const unfinished = createMemo((before: boolean) => {
@@ -64,9 +65,9 @@ export function DeskPage() {
           )}
         </Show>
         <PoolPicker />
-        <PoolForm open={unfinished()} />
+        <PoolForm open={unfinished()} asking={{ notes, asks }} />
         <BottleForm notes={notes} />
-        <ReadingsForm notes={notes} />
+        <ReadingsForm notes={notes} asks={asks} />
         <p class="acts">
           <a class="act main" data-desk="done" href={placeLink({ page: 'handout' })}>
             {say('page.desk.done')}

@@ -7,7 +7,7 @@ import { useBook } from '../shell/book'
 import { shownValue } from '../shownValue'
 import { ChoiceField } from './ChoiceField'
 import { moveOn } from './chain'
-import { EntryField } from './EntryField'
+import { type Asking, PoolEntry } from './PoolEntry'
 import { ProductField } from './ProductField'
 import { useDeskPlace } from './placeContext'
 import { TargetField } from './TargetField'
@@ -22,7 +22,7 @@ const MEASURES: Readonly<Record<string, readonly string[]>> = {
 }
 
 /** The pool itself: asked once, shown in a line afterwards. */
-export function PoolForm(props: { open: boolean }) {
+export function PoolForm(props: { open: boolean; asking: Asking }) {
   const book = useBook()
   const baseline = () => book.baseline()
   const choice = (quantity: string) => {
@@ -48,27 +48,28 @@ export function PoolForm(props: { open: boolean }) {
       </summary>
       <TextField part="name" aside />
       <TextField part="place" />
-      <EntryField
+      <PoolEntry
         quantity="measured_volume"
+        asking={props.asking}
         label={say('page.desk.volume')}
         hint={metered() ? '' : say('page.desk.volume_or_shape')}
       />
       <Show when={!metered()}>
         <ChoiceField quantity="shape" />
-        <For each={measures()}>{(name) => <EntryField quantity={name} />}</For>
+        <For each={measures()}>{(name) => <PoolEntry quantity={name} asking={props.asking} />}</For>
         <Show when={hasValue(book.outcome(baseline(), 'volume'))}>
           <p class="quiet">{say('page.desk.volume_by_shape', { volume: shownValue(book, baseline(), 'volume') })}</p>
         </Show>
       </Show>
       <ChoiceField quantity="shell" />
       <Show when={choice('shell') === 'plaster'}>
-        <EntryField quantity="shell_age" />
+        <PoolEntry quantity="shell_age" asking={props.asking} />
       </Show>
       <ChoiceField quantity="setting" />
-      <EntryField quantity="cell_salt_low" />
-      <EntryField quantity="cell_salt_high" />
-      <EntryField quantity="cell_output" />
-      <EntryField quantity="bag_mass" label={say('page.desk.bag')} />
+      <PoolEntry quantity="cell_salt_low" asking={props.asking} />
+      <PoolEntry quantity="cell_salt_high" asking={props.asking} />
+      <PoolEntry quantity="cell_output" asking={props.asking} />
+      <PoolEntry quantity="bag_mass" asking={props.asking} label={say('page.desk.bag')} />
       <ChoiceField quantity="water_body" aside />
       <ChoiceField quantity="use" aside />
       <ChoiceField quantity="sanitizer" aside />

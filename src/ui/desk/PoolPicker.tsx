@@ -9,10 +9,9 @@ import { useDesk } from '../shell/desk'
 import { goToField, moveOn } from './chain'
 import { newPool } from './newPool'
 import { useDeskPlace } from './placeContext'
+import { poolsFor } from './poolsFor'
 import { setArriving } from './resume'
 import { dayWords } from './when'
-
-const MOST = 6
 
 /** A pool by its name or place as one types: one that is kept is opened, another is made. */
 export function PoolPicker() {
@@ -22,7 +21,8 @@ export function PoolPicker() {
   const id = createUniqueId()
   const left = place.left()
   const [typed, setTyped] = createSignal(left?.field === 'pool' ? left.text : '')
-  const [at, setAt] = createSignal(0)
+  /** the choice that the arrows went to; null while none was used, and what was typed says it */
+  const [moved, setMoved] = createSignal<number | null>(null)
   const [open, setOpen] = createSignal(typed() !== '')
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const [kept] = createResource(() => desk.list())
@@ -32,16 +32,15 @@ export function PoolPicker() {
     return now === undefined || isProblem(now) ? [] : now
   })
   const finder = createMemo(() => createFinder(entries()))
-  const found = createMemo((): readonly Entry[] => {
-    if (typed().trim() === '') return []
-    return [...finder().find(typed()).slice(0, MOST)].flatMap((row) => entries()[row] ?? [])
-  })
+  const offered = createMemo(() => poolsFor(typed(), entries(), finder()))
+  const found = () => offered().found
+  const at = () => moved() ?? offered().taken
   const isNew = (option: number) => option === found().length
   const count = () => found().length + 1
 
   function type(text: string): void {
     setTyped(text)
-    setAt(0)
+    setMoved(null)
     setOpen(text.trim() !== '')
     place.at('pool', text)
   }
@@ -58,7 +57,7 @@ export function PoolPicker() {
       await desk.open(entry.id)
       return
     }
-    const why = await desk.add(newPool(name, book.notebook()))
+    const why = await desk.add(newPool(name, desk.profile()))
     setProblems(why ? [why] : [])
   }
 
@@ -69,9 +68,9 @@ export function PoolPicker() {
       if (open()) void choose(at(), input)
       else if (!goToField('new_bottle') && !goToField('sample_age')) moveOn(input)
     } else if (key === 'ArrowDown') {
-      if (open()) setAt((at() + 1) % count())
+      if (open()) setMoved((at() + 1) % count())
       else moveOn(input)
-    } else if (key === 'ArrowUp' && open()) setAt((at() + count() - 1) % count())
+    } else if (key === 'ArrowUp' && open()) setMoved((at() + count() - 1) % count())
     else if (key === 'Escape' && open()) type('')
     else return
     event.preventDefault()

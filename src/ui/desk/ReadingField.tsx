@@ -14,9 +14,10 @@ import { exactWords, methodWords } from './exactness'
 import { OtherReadings } from './OtherReadings'
 import { useDeskPlace } from './placeContext'
 import { readingWords } from './readingWords'
+import { isUnlikely } from './unlikely'
 
 /** One reading of the bench: figure, unit, the test that gave it and how exact it is, what is to be said of it at once. */
-export function ReadingField(props: { quantity: string; notes: readonly string[] }) {
+export function ReadingField(props: { quantity: string; notes: readonly string[]; asked: boolean }) {
   const book = useBook()
   const [another, setAnother] = createSignal(useDeskPlace().left()?.field === `${props.quantity}+`)
   const row = () => book.catalog().quantities.get(props.quantity)?.row
@@ -29,11 +30,7 @@ export function ReadingField(props: { quantity: string; notes: readonly string[]
     return now?.kind === 'value' || now?.kind === 'limit' ? (now.method ?? '') : chosen()
   }
 
-  const unlikely = (now: Cell | null) => {
-    const of = row()
-    if (now?.kind !== 'value' || !of || !('plausible' in of) || !of.plausible) return false
-    return now.canonical < of.plausible[0] || now.canonical > of.plausible[1]
-  }
+  const unlikely = (now: Cell | null) => isUnlikely(row(), now)
   const notes = () => {
     const now = cell()
     if (now?.kind === 'limit')
@@ -73,7 +70,7 @@ export function ReadingField(props: { quantity: string; notes: readonly string[]
         quantity={props.quantity}
         notes={notes()}
         commit={commit}
-        stay={unlikely}
+        stay={(now) => unlikely(now) || (now !== null && props.asked)}
         onPlus={() => setAnother(presentReadings(book, props.quantity).length > 0)}
       >
         <Show when={methods().length > 0} fallback={<span class="method" />}>

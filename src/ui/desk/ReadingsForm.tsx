@@ -3,6 +3,7 @@ import { say } from '../../words/say'
 import { useBook } from '../shell/book'
 import { AssumeCalcium } from './AssumeCalcium'
 import { ChoiceField } from './ChoiceField'
+import type { Asking } from './PoolEntry'
 import { ReadingField } from './ReadingField'
 
 /** As they come on the bench: chlorine first, which leaves the bottle while the rest is tested. */
@@ -39,7 +40,7 @@ const MORE = [
 /** At most so much free chlorine may be a test that was bleached, mg/L; what was seen is asked then. */
 const MAY_BE_BLEACHED = 0.5
 
-export function ReadingsForm(props: { notes: (quantity: string) => readonly string[] }) {
+export function ReadingsForm(props: Asking) {
   const book = useBook()
   const free = () => book.source(book.baseline(), 'free_chlorine').cell
   const doubtful = () => {
@@ -50,13 +51,17 @@ export function ReadingsForm(props: { notes: (quantity: string) => readonly stri
     <>
       <section class="readings">
         <h2>{say('page.desk.readings')}</h2>
-        <For each={BENCH}>{(quantity) => <ReadingField quantity={quantity} notes={props.notes(quantity)} />}</For>
+        <For each={BENCH}>
+          {(quantity) => (
+            <ReadingField quantity={quantity} notes={props.notes(quantity)} asked={props.asks(quantity)} />
+          )}
+        </For>
         <details>
           <summary>{say('page.desk.more')}</summary>
           <For each={MORE}>
             {(quantity) => (
               <>
-                <ReadingField quantity={quantity} notes={props.notes(quantity)} />
+                <ReadingField quantity={quantity} notes={props.notes(quantity)} asked={props.asks(quantity)} />
                 <Show when={quantity === 'total_hardness'}>
                   <AssumeCalcium />
                 </Show>

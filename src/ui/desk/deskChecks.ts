@@ -6,12 +6,16 @@ export interface DeskCheck {
   readonly key: string
   /** the quantities that its sentence speaks of */
   readonly of: readonly string[]
+  /** Enter stays in the field until it is kept: a figure so far off has another unit, or stands in another's place */
+  readonly asks?: true
 }
 
 /** Chlorine leaves a bottle that is older, hours. Common practice, no source. */
 const OLD = 2
 /** The dyes of the pH and alkalinity tests err above it, mg/L (trade press). */
 const DYES_ERR = 10
+/** Less salt than fill water brings is hardly a reading where a cell lives on it, mg/L: 2.7 is g/L. None at all is a new pool. */
+const HARDLY_SALT = 100
 /** So far apart bottle and pool are not one water, °C. Common practice, no source. */
 const WARMED = 5
 
@@ -43,5 +47,17 @@ export function deskChecks(value: (quantity: string) => number | undefined): rea
   if (bottle !== undefined && pool === undefined) check('temperature', 'bottle_alone')
   if (bottle !== undefined && pool !== undefined && Math.abs(bottle - pool) > WARMED)
     check('bottle_temperature', 'warmed', 'temperature', 'bottle_temperature')
+  return [...found, ...cellChecks(value)]
+}
+
+function cellChecks(value: (quantity: string) => number | undefined): readonly DeskCheck[] {
+  const found: DeskCheck[] = []
+  const [low, high] = [value('cell_salt_low'), value('cell_salt_high')]
+  const salt = value('salt')
+  const hasCell = low !== undefined || high !== undefined || value('cell_output') !== undefined
+  if (low !== undefined && high !== undefined && low >= high)
+    found.push({ beside: 'cell_salt_high', key: 'window_turned', of: ['cell_salt_low', 'cell_salt_high'], asks: true })
+  if (hasCell && salt !== undefined && salt > 0 && salt < HARDLY_SALT)
+    found.push({ beside: 'salt', key: 'hardly_salt', of: ['salt'], asks: true })
   return found
 }

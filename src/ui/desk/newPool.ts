@@ -1,5 +1,5 @@
 import { newNotebook } from '../../notebook/create'
-import { type Cell, cellKey, type Notebook } from '../../notebook/notebook'
+import { type Cell, cellKey, type Notebook, type Profile } from '../../notebook/notebook'
 import { baselineOf } from '../../notebook/order'
 import { say } from '../../words/say'
 
@@ -11,9 +11,9 @@ const USUAL: Readonly<Record<string, string>> = {
   target_set: 'salt_cell_private',
 }
 
-/** A pool with this name, in the units of the notebook that is open. */
-export function newPool(name: string, like: Notebook): Notebook {
-  const notebook = newNotebook(name, say('page.notebooks.baseline_name'), like.profile)
+/** A pool with this name. */
+export function newPool(name: string, profile: Profile): Notebook {
+  const notebook = newNotebook(name, say('page.notebooks.baseline_name'), profile)
   const { id } = baselineOf(notebook)
   const cells = Object.entries(USUAL).map(([quantity, choice]): [string, Cell] => [
     cellKey(id, quantity),

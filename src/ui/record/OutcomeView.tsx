@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js'
-import type { Comparison, Outcome } from '../../record/foretold'
+import { type Comparison, isWork, type Outcome } from '../../record/foretold'
 import { say } from '../../words/say'
 import { Wide } from '../shell/Wide'
 import type { RecordView } from './createRecord'
@@ -10,9 +10,9 @@ export function OutcomeView(props: { view: RecordView; outcome: Outcome }) {
   const words = (one: Comparison, value: number) => props.view.words(one.quantity, value)
   const off = () => props.outcome.comparisons.filter(({ side }) => side !== 'as_foretold')
   const done = () => {
-    const { done: marked } = props.outcome
+    const { done: marked, plan } = props.outcome
     return typeof marked === 'number'
-      ? say('record.outcome.done.some', { count: marked })
+      ? say('record.outcome.done.some', { count: marked, all: plan.steps.filter(isWork).length })
       : say(`record.outcome.done.${marked}`)
   }
   const verdict = (one: Comparison) =>

@@ -1,6 +1,6 @@
 import { type Accessor, createContext, createSignal, useContext } from 'solid-js'
 import { copyNotebook, newNotebook } from '../../notebook/create'
-import type { Notebook } from '../../notebook/notebook'
+import type { Notebook, Profile } from '../../notebook/notebook'
 import type { Forgetting } from '../../storage/forget'
 import { type Claim, claim } from '../../storage/lock'
 import { forgetPreferences, keepPreference, preference } from '../../storage/preference'
@@ -16,6 +16,7 @@ import { hasOwnParts, prepareOwnWorksheets } from '../../worksheet/ownWorksheets
 import { localTime } from '../desk/when'
 import type { Append } from './createBook'
 import { ofToday } from './ofToday'
+import { profileFor } from './profileFor'
 import { onForgotten, tellForgotten } from './tabs'
 
 /** A notebook as it was opened. */
@@ -39,8 +40,10 @@ export interface Desk {
   readonly blocked: Accessor<Problem | null>
   /** why a notebook could not be opened, and which one */
   readonly trouble: Accessor<Trouble | null>
-  /** the example was put there because nothing was kept yet */
+  /** the example is open, and was put there because nothing was kept yet */
   readonly firstRun: Accessor<boolean>
+  /** the units in which a new notebook begins */
+  profile(): Profile
   /** own rows of the opened notebook that had to take other names: `old → new` */
   readonly renamed: Accessor<readonly string[]>
   list(): Promise<readonly Entry[] | Problem>
@@ -75,7 +78,8 @@ export function createDesk(): Desk {
   const [opened, setOpened] = createSignal<Opened | null>(null)
   const [blocked, setBlocked] = createSignal<Problem | null>(null)
   const [trouble, setTrouble] = createSignal<Trouble | null>(null)
-  const [firstRun, setFirstRun] = createSignal(false)
+  /** the example that was put there because nothing was kept yet: its id */
+  const [example, setExample] = createSignal<string | null>(null)
   const [renamed, setRenamed] = createSignal<readonly string[]>([])
   const store = openStore()
   let held: Claim | null = null
@@ -176,10 +180,10 @@ export function createDesk(): Desk {
   }
 
   async function addExample(): Promise<void> {
-    setFirstRun(true)
-    const { default: example } = await import('./exampleNotebook.build')
-    const why = await add(ofToday(example, localTime(new Date()).slice(0, 10)), true)
+    const { default: shipped } = await import('./exampleNotebook.build')
+    const why = await add(ofToday(shipped, localTime(new Date()).slice(0, 10)), true)
     if (why) setTrouble({ why, id: null })
+    else setExample(opened()?.notebook.id ?? null)
   }
 
   /** Another tab has deleted the notebook that is open here: what it holds to undo and to redo goes too. */
@@ -203,11 +207,12 @@ export function createDesk(): Desk {
     opened,
     blocked,
     trouble,
-    firstRun,
+    // a real customer's pool may be opened beside it by many ways: what is open decides
+    firstRun: () => example() !== null && opened()?.notebook.id === example(),
+    profile: () => profileFor(opened()?.notebook, navigator.languages[0] ?? navigator.language),
     renamed,
     list: () => within((open) => open.list()),
     async open(id) {
-      setFirstRun(false)
       const why = orNull(await within((open) => openFrom(open, id)))
       setTrouble(why && { why, id })
     },
@@ -217,9 +222,8 @@ export function createDesk(): Desk {
       return add(notebook)
     },
     async start(name) {
-      setFirstRun(false)
       void askToKeep()
-      const profile = opened()?.notebook.profile ?? (navigator.language === 'en-US' ? 'us' : 'metric')
+      const profile = profileFor(opened()?.notebook, navigator.languages[0] ?? navigator.language)
       return add(newNotebook(name || say('page.notebooks.unnamed'), say('page.notebooks.baseline_name'), profile))
     },
     copy: async (id, name) => orNull(await within((open) => open.copy(id, name))),

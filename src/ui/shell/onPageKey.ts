@@ -1,3 +1,4 @@
+import { setArriving } from '../desk/resume'
 import { focusCell } from '../grid/focusCell'
 import { openOver } from '../grid/opened'
 import { afterDrawing } from './afterDrawing'
@@ -30,9 +31,20 @@ export function onPageKey(book: Book, event: KeyboardEvent): void {
   }
 }
 
+/** The customer's sheet was printed and is still open: this customer is served. */
+let printed = false
+addEventListener('afterprint', () => {
+  printed = location.hash.startsWith('#handout')
+})
+addEventListener('hashchange', () => {
+  printed = false
+})
+
 /** To a page; from there back to the worksheets, or from the customer's sheet to the desk. */
 function turnTo(book: Book, page: Place['page']): void {
   const isHere = location.hash.startsWith(`#${page}`)
+  // at the desk the next customer's name is asked, not the last field of the bottle that is finished
+  if (page === 'desk' && printed) setArriving('pool')
   if (!isHere) goTo({ page })
   else if (page === 'handout') goTo({ page: 'desk' })
   else {

@@ -2,7 +2,8 @@
 export const desk = {
   'page.desk.intro':
     'One bottle after another. Enter moves on; a dash says that a reading was not taken; a unit may be typed behind the figure.',
-  'page.desk.keys': 'Enter: next · F8: worksheets and back · F9: the customer’s sheet',
+  'page.desk.keys':
+    'Enter: next · F8: worksheets and back · F9: the customer’s sheet · F8 after printing it: the next customer',
   'page.desk.read_only': 'This notebook is open in another tab; here it can only be read.',
   'page.desk.resumed': 'Here is where it was left; “{text}” was being typed. Enter takes it, Escape drops it.',
 
@@ -54,6 +55,8 @@ export const desk = {
   'page.desk.take_out_this': 'Take out {reading}',
   'page.desk.readings_of': 'Readings of {quantity}',
   'page.desk.unlikely': '{name} {value} is not usual for a pool. Read the test again, or keep it: Enter keeps it.',
+  'page.desk.unlikely_pool':
+    '{name} {value} is not usual. Look at the figure and its unit, or keep it: Enter keeps it.',
   'page.desk.limit_above': 'Kept as more than {value}, never as {value}. Dilute the sample and test again.',
   'page.desk.limit_below': 'Kept as less than {value}, never as {value}.',
 
@@ -77,6 +80,10 @@ export const desk = {
   'page.desk.check.old':
     'After more than two hours chlorine has left the bottle: the plan has it tested again at the pool.',
   'page.desk.check.bottle_alone': 'The balance goes by the pool’s own temperature, not by the bottle’s: ask for it.',
+  'page.desk.check.hardly_salt':
+    'Salt {salt} is next to nothing for a pool with a cell. Look at the unit, or keep it: Enter keeps it.',
+  'page.desk.check.window_turned':
+    'The cell’s least salt {cell_salt_low} is not under its most {cell_salt_high}. Look at its label again.',
   'page.desk.check.warmed':
     'The bottle is not at the pool’s temperature any more. The pool’s {temperature} counts; the bottle’s is only noted.',
 

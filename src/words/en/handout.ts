@@ -2,7 +2,7 @@
 export const handout = {
   'page.title.handout': 'Customer’s sheet',
   'page.handout.intro':
-    'One sheet to take home, and a second page with the numbers. Enter prints; F8 leads back to the desk.',
+    'One sheet to take home, and a second page with the numbers. Enter prints; F8 leads back to the desk, after printing to the next customer.',
   'page.handout.print': 'Print, or keep as PDF',
   'page.handout.to_desk': 'Desk',
   'page.handout.to_plan': 'Step plan',

@@ -31,7 +31,8 @@ export const pageKeys = {
   'page.keys.entry.formula': 'begin a formula, with the names of quantities: = baseline.ph - 0.2',
   'page.keys.entry.offer': 'in a formula: show the names that could stand here; ↑ ↓ choose, Enter or Tab takes one',
   'page.keys.entry.units': 'a number, alone or with its unit',
-  'page.keys.page.desk': 'to the desk, and back to the worksheets',
+  'page.keys.page.desk':
+    'to the desk, and back to the worksheets; after printing the customer’s sheet to the next customer',
   'page.keys.page.handout': 'to the customer’s sheet, and back to the desk',
   'page.keys.page.region': 'to the next part: contents, notebook, grid, margin',
   'page.keys.page.undo': 'take the last change back',

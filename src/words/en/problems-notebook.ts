@@ -57,6 +57,10 @@ export const problemsNotebook = {
   'problem.quantity_unknown': '{path}: no worksheet of this notebook has a quantity “{quantity}”.',
   'problem.outside_accept':
     '{path}: {label}: {found}{unit} cannot be; it lies from {low} to {high}{unit}. Check the entry.',
+  'problem.entered_other':
+    '{path}: “{found}{unit}” was entered, which is {read}{own}, but {canonical}{own} stands beside it. Correct one of the two.',
+  'problem.entered_unreadable':
+    '{path}: what was entered, “{found}{unit}”, cannot be read as a number; {canonical} stands beside it.',
   'problem.wants_number': '{path}: {label} takes a number, not a choice.',
   'problem.wants_choice': '{path}: {label} takes one of its choices: {choices}.',
   'problem.choice_unknown': '{path}: {label}: “{found}” is not one of its choices: {choices}.',

@@ -15,6 +15,8 @@ export const recordWords = {
   'record.plan.see': 'See the record',
   'record.plan.sample_name': 'Test of {when}',
   'record.plan.supposed': 'This plan is for a supposed water: what is measured later is not held against it.',
+  'record.step.when': 'When',
+  'record.step.when_for': 'When: {step}',
   'record.step.done': 'Mark as done',
   'record.step.done_for': 'Mark as done: {step}',
   'record.step.is_done': 'Done on {when}.',
@@ -62,7 +64,7 @@ export const recordWords = {
   'record.outcome.done.all': 'All that it asked for is marked as done.',
   'record.outcome.done.unknown': 'Nothing is marked as done, so this holds only if all of it was.',
   'record.outcome.done.some':
-    '{count|Only its first step is|Only its first # steps are} marked as done: the water foretold after that counts.',
+    'Of its {all} additions and water changes only the first {count|is|# are} marked as done: the water foretold after that counts.',
   'record.outcome.before': 'Before',
   'record.outcome.foretold': 'Foretold',
   'record.outcome.measured': 'Measured',

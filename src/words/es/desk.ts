@@ -1,7 +1,8 @@
 export const desk = {
   'page.desk.intro':
     'Un frasco tras otro. Intro avanza; un guion dice que una medición no se tomó; tras la cifra se puede escribir una unidad.',
-  'page.desk.keys': 'Intro: siguiente · F8: hojas y vuelta · F9: la hoja del cliente',
+  'page.desk.keys':
+    'Intro: siguiente · F8: hojas y vuelta · F9: la hoja del cliente · F8 después de imprimirla: el cliente siguiente',
   'page.desk.read_only': 'Este cuaderno está abierto en otra pestaña; aquí solo se puede leer.',
   'page.desk.resumed': 'Aquí se quedó; se estaba escribiendo «{text}». Intro lo acepta, Escape lo descarta.',
   'page.desk.pool': 'Piscina',
@@ -27,7 +28,7 @@ export const desk = {
   'page.desk.take_targets': 'Apuntar a estos',
   'page.desk.targets_from': 'Intervalos: {source}',
   'page.desk.bottle': 'El frasco',
-  'page.desk.bottle_of': 'Frasco de {date}',
+  'page.desk.bottle_of': 'Frasco del {date}',
   'page.desk.bottle_before': 'Mediciones de antes',
   'page.desk.bottle_now': '«{name}» está abierto; sus mediciones siguen abajo.',
   'page.desk.no_bottle': 'Todavía ningún frasco. La primera medición empieza uno.',
@@ -48,6 +49,8 @@ export const desk = {
   'page.desk.readings_of': 'Mediciones de {quantity}',
   'page.desk.unlikely':
     '{name} {value} no es habitual en una piscina. Lea otra vez el análisis, o consérvelo: Intro lo conserva.',
+  'page.desk.unlikely_pool':
+    '{name} {value} no es habitual. Mire la cifra y su unidad, o consérvela: Intro la conserva.',
   'page.desk.limit_above': 'Se conserva como más de {value}, nunca como {value}. Diluya la muestra y mida otra vez.',
   'page.desk.limit_below': 'Se conserva como menos de {value}, nunca como {value}.',
   'page.desk.advice.number': 'Crea más bien {reading}: es un número; lo otro, solo un límite.',
@@ -69,6 +72,10 @@ export const desk = {
     'Pasadas dos horas el cloro se ha ido del frasco: el plan lo hace medir otra vez en la piscina.',
   'page.desk.check.bottle_alone':
     'El equilibrio se guía por la temperatura de la propia piscina, no por la del frasco: pregúntela.',
+  'page.desk.check.hardly_salt':
+    'La sal {salt} es casi nada para una piscina con célula. Mire la unidad, o consérvela: Intro la conserva.',
+  'page.desk.check.window_turned':
+    'La sal mínima de la célula, {cell_salt_low}, no es menor que la máxima, {cell_salt_high}. Mire otra vez su etiqueta.',
   'page.desk.check.warmed':
     'El frasco ya no está a la temperatura de la piscina. Cuenta la de la piscina, {temperature}; la del frasco solo se anota.',
   'page.desk.done': 'A la hoja del cliente',

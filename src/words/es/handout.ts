@@ -1,7 +1,7 @@
 export const handout = {
   'page.title.handout': 'Hoja del cliente',
   'page.handout.intro':
-    'Una hoja para llevar a casa y una segunda página con los números. Intro imprime; F8 vuelve al mostrador.',
+    'Una hoja para llevar a casa y una segunda página con los números. Intro imprime; F8 vuelve al mostrador; después de imprimir, al cliente siguiente.',
   'page.handout.print': 'Imprimir, o conservar como PDF',
   'page.handout.to_desk': 'Mostrador',
   'page.handout.to_plan': 'Plan por pasos',
@@ -22,8 +22,8 @@ export const handout = {
   'handout.volume.shape_span': '{volume}, calculado por la forma y la profundidad; puede ser de {low} a {high}',
   'handout.volume.entered': '{volume}, como se dio',
   'handout.volume.entered_span': '{volume}, como se dio; contado de {low} a {high}',
-  'handout.sample.date': 'Agua de {date}',
-  'handout.sample.date_age': 'Agua de {date}, con {age} cuando se midió',
+  'handout.sample.date': 'Agua del {date}',
+  'handout.sample.date_age': 'Agua del {date}, con {age} cuando se midió',
   'handout.sample.none': 'No se dio la fecha del agua',
   'handout.found': 'Lo que se halló',
   'handout.found.low': '{reading} está por debajo de lo deseado, {target}.',

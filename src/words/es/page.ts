@@ -280,7 +280,8 @@ export const page = {
   'page.keys.grid.fill': 'rellenar el rango desde su primer escenario; una sola celda, desde la de su izquierda',
   'page.keys.grid.find': 'buscar una magnitud por una parte de su nombre',
   'page.keys.grid.fold': 'plegar el grupo, luego la hoja; abrirlo otra vez',
-  'page.keys.page.desk': 'al mostrador, y de vuelta a las hojas',
+  'page.keys.page.desk':
+    'al mostrador, y de vuelta a las hojas; después de imprimir la hoja del cliente, al cliente siguiente',
   'page.keys.page.handout': 'a la hoja del cliente, y de vuelta al mostrador',
   'page.keys.page.chart': 'en un gráfico: de punto en punto, a sus extremos',
 } as const

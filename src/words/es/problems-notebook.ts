@@ -55,6 +55,10 @@ export const problemsNotebook = {
   'problem.quantity_unknown': '{path}: ninguna hoja de este cuaderno tiene una magnitud «{quantity}».',
   'problem.outside_accept':
     '{path}: {label}: {found}{unit} no puede ser; está de {low} a {high}{unit}. Compruebe la entrada.',
+  'problem.entered_other':
+    '{path}: se introdujo «{found}{unit}», que es {read}{own}, pero al lado está {canonical}{own}. Corrija uno de los dos.',
+  'problem.entered_unreadable':
+    '{path}: lo introducido, «{found}{unit}», no se puede leer como número; al lado está {canonical}.',
   'problem.wants_number': '{path}: {label} toma un número, no una opción.',
   'problem.wants_choice': '{path}: {label} toma una de sus opciones: {choices}.',
   'problem.choice_unknown': '{path}: {label}: «{found}» no es una de sus opciones: {choices}.',

@@ -13,6 +13,8 @@ export const recordWords = {
   'record.plan.see': 'Ver el registro',
   'record.plan.sample_name': 'Análisis del {when}',
   'record.plan.supposed': 'Este plan es de un agua supuesta: lo que se mida después no se le compara.',
+  'record.step.when': 'Cuándo',
+  'record.step.when_for': 'Cuándo: {step}',
   'record.step.done': 'Marcar como hecho',
   'record.step.done_for': 'Marcar como hecho: {step}',
   'record.step.is_done': 'Hecho el {when}.',
@@ -57,7 +59,7 @@ export const recordWords = {
   'record.outcome.done.all': 'Todo lo que pedía está marcado como hecho.',
   'record.outcome.done.unknown': 'Nada está marcado como hecho, así que esto solo vale si se hizo todo.',
   'record.outcome.done.some':
-    '{count|Solo su primer paso está marcado|Solo sus # primeros pasos están marcados} como hecho: cuenta el agua prevista después.',
+    'De sus {all} adiciones y cambios de agua, {count|solo la primera está marcada como hecha|solo las # primeras están marcadas como hechas}: cuenta el agua prevista después.',
   'record.outcome.before': 'Antes',
   'record.outcome.foretold': 'Previsto',
   'record.outcome.measured': 'Medido',

@@ -11,7 +11,7 @@ export const trace = {
   'trace.entered': 'Escrito como {entered}.',
   'trace.method': 'Con este análisis: {method}.',
   'trace.sample': 'De la muestra «{name}», cuya fecha no se conoce.',
-  'trace.sample_dated': 'De la muestra «{name}» de {date}.',
+  'trace.sample_dated': 'De la muestra «{name}» del {date}.',
   'trace.elsewhere': 'Es una muestra de otra agua.',
   'trace.file': 'Del archivo {file}, fila {row}.',
   'trace.column': 'Su columna allí se titula «{heading}».',
