@@ -92,7 +92,8 @@ function alkalinityUp(draft: Draft, ta: number, ph: number | undefined): Problem
     return undefined
   }
   const both = choose(draft, 'bicarbonate', balanceTargets(draft, { ph, ta }))
-  if (isProblem(both) || truthIn(both.answers, 'aeration_needed') !== false) {
+  // without a base that raises pH the whole need is bicarbonate, and the pH comes up by air after it
+  if (isProblem(both) || truthIn(both.answers, 'aeration_needed') !== false || (after < ph && noBase(draft))) {
     carbonateDose(draft, alone, alone.need, [])
     return undefined
   }
@@ -121,6 +122,12 @@ function phUp(draft: Draft, ph: number, ta: number | undefined): Problem | undef
   if (room || !holds(draft, 'alkalinity_down')) return wrongOnly(baseUp(draft, { ph }))
   aerate(draft, ph)
   return undefined
+}
+
+/** What is on hand as a base does not raise pH. */
+function noBase(draft: Draft): boolean {
+  const base = choose(draft, 'base', {})
+  return isProblem(base) && base.code === 'plan_kept_out'
 }
 
 function wrongOnly(outcome: boolean | Problem): Problem | undefined {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Plan } from '../../src/planner/step'
-import { POOL, plan, type Values } from './bench'
+import { POOL, plan, type Values, without } from './bench'
 
 const FILL: Values = {
   fill_ph: 7.7,
@@ -149,4 +149,11 @@ describe('chlorine under the least where alkalinity has to come down first', () 
       steps.findIndex(({ product }) => product === 'sodium_hypochlorite'),
     )
   })
+})
+
+test('no base takes the alkalinity past its target by more than the test’s error, whatever the base', () => {
+  const low = { ...POOL, ph: 7.0, total_alkalinity: 50, target_ph: 7.6, base_product: 'sodium_bicarbonate' }
+  const made = plan(low, { rules: without('weak_base') })
+  expect(doses(made, 'sodium_bicarbonate').length).toBeGreaterThan(1)
+  for (const { water } of made.steps) expect(Number(water.get('total_alkalinity'))).toBeLessThanOrEqual(90 + 1e-6)
 })

@@ -134,6 +134,7 @@ export const planWords = {
   'plan.verdict.stabilizer_high':
     'No stabilizer to buy: there is more than the target, {target}. Only dilution takes it down.',
   'plan.verdict.no_calcium_wall': 'No calcium to buy: this wall has none to lose.',
+  'plan.verdict.calcium_from_plaster': 'No calcium to buy yet: plaster that cures gives calcium off by itself.',
   'plan.verdict.no_stabilizer_spa': 'No stabilizer to buy: none belongs in a spa.',
   'plan.verdict.still_dissolving': 'The last stabilizer still dissolves; test again in {days|one day|# days}.',
   'plan.verdict.over_ratio': 'Stabilizer stands at {ratio} to 1 of the wanted chlorine; the aim is {aim} to 1 or less.',

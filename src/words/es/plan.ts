@@ -139,6 +139,8 @@ export const planWords = {
   'plan.verdict.stabilizer_high':
     'No hay que comprar estabilizador: hay más que el objetivo, {target}. Solo lo baja la dilución.',
   'plan.verdict.no_calcium_wall': 'No hay que comprar calcio: esta pared no tiene nada que perder.',
+  'plan.verdict.calcium_from_plaster':
+    'Todavía no hay que comprar calcio: el enlucido que fragua lo suelta por sí solo.',
   'plan.verdict.no_stabilizer_spa': 'No hay que comprar estabilizador: en un spa no va ninguno.',
   'plan.verdict.still_dissolving':
     'El último estabilizador se disuelve todavía; mida otra vez dentro de {days|un día|# días}.',
