@@ -57,13 +57,14 @@ export interface Clear {
   readonly lsi?: number | undefined
   /** total alkalinity, of the same water */
   readonly ta?: number | undefined
+  readonly phLeast?: number | undefined
 }
 
 /**
  * The most of a product, up to `need`, after which the water is still clear. Candidates are columns, sixteen at a time, so the
  * answer is under the limit by at most a 256th of the need. Where a limit cannot be foretold, nothing is allowed.
  */
-export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi, ta }: Clear): number {
+export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi, ta, phLeast }: Clear): number {
   const final = finalWater(draft)
   let low = 0
   let width = need
@@ -78,7 +79,10 @@ export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi, t
     const then = columns(final)
     const first = amounts.findIndex(
       (_, i) =>
-        over(now[i], 'step_ph', ph) || over(then[i], 'step_lsi', lsi) || over(then[i], 'step_total_alkalinity', ta),
+        over(now[i], 'step_ph', ph) ||
+        under(now[i], 'step_ph', phLeast) ||
+        over(then[i], 'step_lsi', lsi) ||
+        over(then[i], 'step_total_alkalinity', ta),
     )
     if (first === -1) return amounts.at(-1) ?? low
     low = amounts[first - 1] ?? low
@@ -93,4 +97,10 @@ function over(after: Answers | undefined, name: string, most: number | undefined
   if (most === undefined) return false
   const value = after && numberIn(after, name)
   return value === undefined || value > most
+}
+
+function under(after: Answers | undefined, name: string, least: number | undefined): boolean {
+  if (least === undefined) return false
+  const value = after && numberIn(after, name)
+  return value === undefined || value < least
 }

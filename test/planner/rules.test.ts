@@ -239,7 +239,8 @@ const CASES: readonly Case[] = [
       total_chlorine: 0.2,
     },
     read: (made) => {
-      const [one, two] = doses(made, 'cyanuric_acid')
+      const parts = doses(made, 'cyanuric_acid')
+      const [one, two] = [parts.findLast(({ part }) => part === 1), parts.find(({ part }) => part === 2)]
       return [(two?.at ?? 0) - (one?.at ?? 0) >= 168, how(made).includes('plan.how.stabilizer')]
     },
     kept: [true, true],

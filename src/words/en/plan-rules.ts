@@ -23,7 +23,7 @@ export const planRules = {
   'rule.slow_tablets': 'Tablets take days to dissolve: what is needed now is a quick chlorine.',
   'rule.carbonate_and_calcium': 'Together they cloud as calcium carbonate.',
   'rule.calcium': 'Calcium past this index lays down scale, and it heats as it dissolves.',
-  'rule.stabilizer': 'Stabilizer dissolves slowly and cannot be taken back.',
+  'rule.stabilizer': 'Stabilizer dissolves slowly, lowers the pH, and cannot be taken back.',
   'rule.salt': 'Salt reads true after a day and cannot be taken back.',
   'rule.fresh_plaster': 'Salt, cell and tablets pit plaster that still cures, and it gives off calcium of its own.',
   'rule.final_salt': 'Salt moves the index, so the rest aims at the water with all of its salt in.',

@@ -24,7 +24,7 @@ export const planRules = {
   'rule.slow_tablets': 'Las pastillas tardan días en disolverse: ahora hace falta un cloro rápido.',
   'rule.carbonate_and_calcium': 'Juntos enturbian como carbonato de calcio.',
   'rule.calcium': 'El calcio por encima de este índice deposita cal, y se calienta al disolverse.',
-  'rule.stabilizer': 'El estabilizador se disuelve despacio y no se puede volver a sacar.',
+  'rule.stabilizer': 'El estabilizador se disuelve despacio, baja el pH y no se puede volver a sacar.',
   'rule.salt': 'La sal se mide bien al cabo de un día y no se puede volver a sacar.',
   'rule.fresh_plaster': 'La sal, la célula y las pastillas pican el enlucido que aún fragua, y él mismo suelta calcio.',
   'rule.final_salt': 'La sal mueve el índice, así que lo demás apunta al agua con toda su sal dentro.',
