@@ -13,9 +13,14 @@ export function aerate(draft: Draft, ph: number): boolean {
   if (hours !== undefined) draft.beforeAir?.()
   const now = numberOf(draft, 'ph')
   if (hours === undefined || now === undefined) return false
-  const against = numberOf(draft, 'ph_against_air')
-  const reached = against === undefined ? ph : Math.min(ph, against - NEAR)
+  const reached = byAir(draft, ph)
   if (reached <= now + 0.01) return false
   wait(draft, hours, 'plan.step.aerate', ['alkalinity_down'], () => moveTo(draft, { ph: reached }))
   return reached >= ph
+}
+
+/** How far toward a pH air alone takes the water. */
+export function byAir(draft: Draft, ph: number): number {
+  const against = numberOf(draft, 'ph_against_air')
+  return against === undefined ? ph : Math.min(ph, against - NEAR)
 }

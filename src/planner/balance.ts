@@ -3,9 +3,22 @@ import { acidDown, type BalanceTargets, balanceTargets, phFloor } from './acid'
 import { aerate } from './aerate'
 import { baseUp, carbonateDose } from './base'
 import { choose } from './choose'
-import { type Draft, holds, numberIn, numberOf, rule, say, testError, truthIn, unmet, usable, verdict } from './draft'
+import {
+  bandOf,
+  type Draft,
+  holds,
+  numberIn,
+  numberOf,
+  rule,
+  say,
+  testError,
+  truthIn,
+  unmet,
+  usable,
+  verdict,
+} from './draft'
 import { finalWater } from './finalWater'
-import { judge, leftOut, nothingToAdd, unreadable } from './judge'
+import { type Call, judge, leftOut, nothingToAdd, unreadable } from './judge'
 
 /** Alkalinity and pH may have to be looked at again once the other has moved. */
 const PASSES = 3
@@ -24,7 +37,9 @@ export function balance(draft: Draft): void {
         ['total_alkalinity', ta, calls.ta],
         ['ph', ph, calls.ph],
       ] as const) {
-        nothingToAdd(draft, quantity, target, call)
+        if (call !== 'hardly') nothingToAdd(draft, quantity, target, call)
+        else if (target !== undefined)
+          verdict(draft, quantity, 'nothing', say('plan.verdict.hardly_low', { quantity, target }))
       }
     }
     const before = draft.steps.length
@@ -38,13 +53,28 @@ export function balance(draft: Draft): void {
 function callsNow(draft: Draft, ph: number | undefined, ta: number | undefined): Calls {
   const final = finalWater(draft)
   const reading = (name: string) => (typeof final[name] === 'number' ? final[name] : usable(draft, name))
+  const call = judge(draft, 'ph', ph, reading('ph'))
   return {
     ta: judge(draft, 'total_alkalinity', ta, reading('total_alkalinity')),
-    ph: judge(draft, 'ph', ph, reading('ph')),
+    ph: call === 'low' && ph !== undefined && hardlyLow(draft, ph, reading('ph')) ? 'hardly' : call,
   }
 }
 
-type Calls = Readonly<Record<'ph' | 'ta', ReturnType<typeof judge>>>
+/**
+ * Whether a pH lies so little under its target that a base would be given for nothing that a test could tell. The same whether it
+ * was read or is foretold, so that one water has one answer; never outside the range of the pool.
+ */
+function hardlyLow(draft: Draft, ph: number, reading: number | undefined): boolean {
+  const errors = rule(draft, 'base_cap', 'least_errors') ?? 1
+  const least = bandOf(draft, 'ph')?.low
+  if (reading === undefined || (least !== undefined && reading < least)) return false
+  return reading > ph - errors * testError(draft, 'ph') - 1e-9
+}
+
+interface Calls {
+  readonly ta: Call
+  readonly ph: Call | 'hardly'
+}
 
 function correct(draft: Draft, calls: Calls, { ph, ta }: BalanceTargets): Problem | undefined {
   // both are judged as they stand now: what moves the one may bring the other right, which was wrong all the same
@@ -87,17 +117,23 @@ function alkalinityUp(draft: Draft, ta: number, ph: number | undefined): Problem
   const alone = choose(draft, 'bicarbonate', balanceTargets(draft, { ta }))
   if (isProblem(alone)) return alone
   const after = numberIn(alone.answers, 'ph_after')
-  if (ph === undefined || after === undefined || Math.abs(after - ph) <= testError(draft, 'ph')) {
+  if (ph === undefined || after === undefined || near(draft, ph, after)) {
     carbonateDose(draft, alone, alone.need, [])
     return undefined
   }
   const both = choose(draft, 'bicarbonate', balanceTargets(draft, { ph, ta }))
-  if (isProblem(both) || truthIn(both.answers, 'aeration_needed') !== false) {
+  // without a base that raises pH the whole need is bicarbonate, and the pH comes up by air after it
+  if (isProblem(both) || truthIn(both.answers, 'aeration_needed') !== false || (after < ph && noBase(draft))) {
     carbonateDose(draft, alone, alone.need, [])
     return undefined
   }
   carbonateDose(draft, both, both.need, [])
   return after > ph ? wrongOnly(acidDown(draft, { ph }, phFloor(draft), [])) : wrongOnly(baseUp(draft, { ph }))
+}
+
+/** A pH that calls for nothing more. */
+function near(draft: Draft, ph: number, after: number): boolean {
+  return Math.abs(after - ph) <= testError(draft, 'ph') || (after < ph && hardlyLow(draft, ph, after))
 }
 
 /** Acid alone, unless it would take the alkalinity under its target: then bicarbonate goes before it. */
@@ -121,6 +157,12 @@ function phUp(draft: Draft, ph: number, ta: number | undefined): Problem | undef
   if (room || !holds(draft, 'alkalinity_down')) return wrongOnly(baseUp(draft, { ph }))
   aerate(draft, ph)
   return undefined
+}
+
+/** What is on hand as a base does not raise pH. */
+function noBase(draft: Draft): boolean {
+  const base = choose(draft, 'base', {})
+  return isProblem(base) && base.code === 'plan_kept_out'
 }
 
 function wrongOnly(outcome: boolean | Problem): Problem | undefined {

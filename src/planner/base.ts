@@ -5,7 +5,7 @@ import { type Answers, workedOut } from './bench'
 import { type Chosen, choose } from './choose'
 import { mixing } from './clock'
 import { dose } from './dose'
-import { changed, type Draft, numberIn, rule } from './draft'
+import { changed, type Draft, numberIn, numberOf, rule, testError } from './draft'
 import { finalWater } from './finalWater'
 
 /** Bicarbonate or soda ash; calcium then waits. */
@@ -21,12 +21,19 @@ export function carbonateDose(draft: Draft, chosen: Chosen, amount: number, rule
   return done
 }
 
-/** Soda ash (or the base that is named) toward a target: in equal parts, and no further than the water stays clear. */
+/**
+ * Soda ash (or the base that is named) toward a target: in equal parts, no further than the water stays clear, and never past
+ * the alkalinity that is wanted, which acid would have to take down again.
+ */
 export function baseUp(draft: Draft, targets: BalanceTargets): boolean | Problem {
   const chosen = choose(draft, 'base', balanceTargets(draft, targets))
   if (isProblem(chosen)) return chosen
   if (chosen.need <= 0) return true
-  const clear = { ph: rule(draft, 'base_cap', 'ph_most'), lsi: rule(draft, 'base_cap', 'lsi_most') }
+  const clear = {
+    ph: rule(draft, 'base_cap', 'ph_most'),
+    lsi: rule(draft, 'base_cap', 'lsi_most'),
+    ta: mostAlkalinity(draft),
+  }
   const amount = largest(draft, chosen, chosen.need, clear)
   const parts = Math.max(1, rule(draft, 'base_cap', 'parts') ?? 1)
   for (let i = 0; i < parts; i++) {
@@ -37,18 +44,27 @@ export function baseUp(draft: Draft, targets: BalanceTargets): boolean | Problem
   return amount >= chosen.need
 }
 
+/** The alkalinity over which it would be called too much. */
+function mostAlkalinity(draft: Draft): number | undefined {
+  const target = numberOf(draft, 'target_total_alkalinity')
+  return target === undefined ? undefined : target + testError(draft, 'total_alkalinity')
+}
+
 /** Limits of the water that a dose may lead to. */
 export interface Clear {
   readonly ph?: number | undefined
   /** of the water with all of its salt in */
   readonly lsi?: number | undefined
+  /** total alkalinity, of the same water */
+  readonly ta?: number | undefined
+  readonly phLeast?: number | undefined
 }
 
 /**
  * The most of a product, up to `need`, after which the water is still clear. Candidates are columns, sixteen at a time, so the
  * answer is under the limit by at most a 256th of the need. Where a limit cannot be foretold, nothing is allowed.
  */
-export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi }: Clear): number {
+export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi, ta, phLeast }: Clear): number {
   const final = finalWater(draft)
   let low = 0
   let width = need
@@ -61,7 +77,13 @@ export function largest(draft: Draft, chosen: Chosen, need: number, { ph, lsi }:
       )
     const now = columns({})
     const then = columns(final)
-    const first = amounts.findIndex((_, i) => over(now[i], 'step_ph', ph) || over(then[i], 'step_lsi', lsi))
+    const first = amounts.findIndex(
+      (_, i) =>
+        over(now[i], 'step_ph', ph) ||
+        under(now[i], 'step_ph', phLeast) ||
+        over(then[i], 'step_lsi', lsi) ||
+        over(then[i], 'step_total_alkalinity', ta),
+    )
     if (first === -1) return amounts.at(-1) ?? low
     low = amounts[first - 1] ?? low
     width /= GRID
@@ -75,4 +97,10 @@ function over(after: Answers | undefined, name: string, most: number | undefined
   if (most === undefined) return false
   const value = after && numberIn(after, name)
   return value === undefined || value > most
+}
+
+function under(after: Answers | undefined, name: string, least: number | undefined): boolean {
+  if (least === undefined) return false
+  const value = after && numberIn(after, name)
+  return value === undefined || value < least
 }

@@ -1,5 +1,6 @@
 import { isProblem, problem } from '../words/problem'
 import { largest } from './base'
+import { isFreshPlaster } from './cautions'
 import { choose } from './choose'
 import { wait } from './clock'
 import { choiceOf, type Draft, numberOf, rule, say, unmet, usable, verdict } from './draft'
@@ -25,6 +26,12 @@ export function addCalcium(draft: Draft): void {
   if (wanted === undefined || call === 'well' || call === 'doubtful') return
   if (call === 'high') {
     verdict(draft, 'calcium_hardness', 'do_not_buy', say('plan.verdict.calcium_high', { target: wanted }))
+    return
+  }
+  if (isFreshPlaster(draft)) {
+    // what the plaster gives off will not come out again
+    verdict(draft, 'calcium_hardness', 'do_not_buy', say('plan.verdict.calcium_from_plaster'))
+    unmet(draft, 'calcium_hardness', problem('plan_kept_out', [], { rule: 'fresh_plaster' }))
     return
   }
   if (draft.unusable.has('ph') || draft.unusable.has('total_alkalinity')) {

@@ -4,6 +4,7 @@ import { type Answers, workedOut } from './bench'
 import { changed, type Draft, numberIn, problemIn } from './draft'
 import { labelOf, massRow, packIn, productsFor, ROLES, type Role, type ShelfProduct } from './shelf'
 import type { Cost } from './step'
+import { unfit } from './unfit'
 
 /** A product, and how much of it the worksheet asks for. */
 export interface Chosen {
@@ -19,13 +20,18 @@ type Targets = Readonly<Record<string, Value | undefined>>
 
 /**
  * The product for a purpose: where every one on hand has a price the cheapest for this need, else the first that can be dosed.
- * `targets` are set in the column that asks. The problem is that of the first product; without any, `missing:<role>_product`.
+ * `targets` are set in the column that asks. What does not serve the purpose is passed over; where nothing else is there, the
+ * rule that says so is the problem. Else it is that of the first product; without any, `missing:<role>_product`.
  */
 export function choose(draft: Draft, role: Role, targets: Targets): Chosen | Problem {
   const offered = productsFor(role, draft.shelf, draft.column)
-  const items = offered.filter(({ product }) => !draft.barred.has(product))
-  if (items.length < offered.length && items.length === 0)
+  const allowed = offered.filter(({ product }) => !draft.barred.has(product))
+  if (allowed.length < offered.length && allowed.length === 0)
     return problem('plan_product_barred', [], { products: offered.map(({ product }) => product) })
+  const items = allowed.filter(({ product }) => unfit(draft, role, product) === undefined)
+  const [passed] = allowed
+  if (passed && items.length === 0)
+    return problem('plan_kept_out', [], { rule: unfit(draft, role, passed.product) ?? '' })
   const answers = workedOut(
     draft.bench,
     items.map((item) => changed(draft.column, { ...targets, ...labelOf(item) })),

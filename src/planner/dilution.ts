@@ -21,7 +21,7 @@ import {
   verdict,
 } from './draft'
 import { leftOut } from './judge'
-import { isOver, LIMITED, type Limited, limitOf } from './limits'
+import { isFar, isOver, LIMITED, type Limited, limitOf } from './limits'
 import type { Say } from './step'
 
 /** Hours for draining and filling a round where the flows are not known. Common practice, no source. */
@@ -50,7 +50,7 @@ export function dilute(draft: Draft): void {
       cannot(draft, governing, answers)
       break
     }
-    if (share <= LEAST_SHARE) break
+    if (share <= LEAST_SHARE || !governing.some((name) => isFar(draft, name))) break
     const left = round(draft, most, share, governing, number)
     for (const name of left) lost.add(name)
     if (governing.some((name) => lost.has(name))) break

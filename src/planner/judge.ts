@@ -63,14 +63,12 @@ export function leftOut(draft: Draft, quantity: string, lacking: ReturnType<type
   const names = Array.isArray(missing) ? missing : undefined
   const before = draft.verdicts.findIndex((v) => v.quantity === quantity)
   if (before >= 0) draft.verdicts.splice(before, 1)
-  verdict(
-    draft,
-    quantity,
-    'left_out',
-    names
-      ? say('plan.verdict.missing', { quantity, names })
-      : say('plan.verdict.refused', { quantity, code: lacking.code }),
-  )
+  const { rule: id } = lacking.facts
+  const why =
+    lacking.code === 'plan_kept_out' && id !== undefined
+      ? say('plan.verdict.kept_out', { quantity, rule: id })
+      : say('plan.verdict.refused', { quantity, code: lacking.code })
+  verdict(draft, quantity, 'left_out', names ? say('plan.verdict.missing', { quantity, names }) : why)
   draft.complete = false
 }
 

@@ -10,6 +10,8 @@ export interface Limit {
   readonly over: number
   /** where dilution takes it */
   readonly most: number
+  /** so far over that is near enough: a test would hardly tell it */
+  readonly near: number
 }
 
 export function limitOf(draft: Draft, name: Limited): Limit | undefined {
@@ -17,15 +19,16 @@ export function limitOf(draft: Draft, name: Limited): Limit | undefined {
   if (given !== undefined) {
     const least = leastLimit(draft, name)
     if (given < least) unmet(draft, `most_${name}`, problem('plan_limit_under_target', [], { most: given, least }))
-    return given < least ? undefined : { over: given, most: given }
+    return given < least ? undefined : { over: given, most: given, near: testError(draft, name) / 2 }
   }
   if (name === 'salt') {
     const top = numberOf(draft, 'cell_salt_high')
-    return top === undefined ? undefined : { over: top, most: Math.max(0, top - testError(draft, 'salt')) }
+    return top === undefined ? undefined : { over: top, most: Math.max(0, top - testError(draft, 'salt')), near: 0 }
   }
   const closes = rule(draft, 'stabilizer_ratio', 'stabilizer_most')
   if (name !== 'cyanuric_acid' || closes === undefined) return undefined
-  return { over: closes, most: Math.min(numberOf(draft, 'target_cyanuric_acid') ?? closes, closes) }
+  const most = Math.min(numberOf(draft, 'target_cyanuric_acid') ?? closes, closes)
+  return { over: closes, most, near: Math.min(testError(draft, name), closes - most) }
 }
 
 /** A limit under what the plan is to dose up to cannot be kept. */
@@ -42,6 +45,15 @@ export function isOver(draft: Draft, name: Limited, limit: Limit | undefined): b
   const reading = readingOf(draft, name)
   if (limit === undefined || reading === undefined || reading <= limit.over) return false
   return reading > limit.over + testError(draft, name) || !holds(draft, 'test_again')
+}
+
+/** Whether it is still so far from where dilution takes it that another round is worth its water. */
+export function isFar(draft: Draft, name: Limited): boolean {
+  const limit = limitOf(draft, name)
+  const reading = readingOf(draft, name)
+  return (
+    limit === undefined || reading === undefined || !holds(draft, 'test_again') || reading > limit.most + limit.near
+  )
 }
 
 /** What lies over its limit by no more than the error of its test. */

@@ -2,6 +2,7 @@ import { problem } from '../words/problem'
 import { wait } from './clock'
 import { choiceOf, type Draft, numberOf, rule, say, unmet, usable, verdict } from './draft'
 import { judge, nothingToAdd, unreadable } from './judge'
+import { stabilizerAcid } from './stabilizerAcid'
 import { firstPart, secondPart, type TwoParts } from './twoParts'
 
 /** Stabilizer is started; the rest of it comes after a week. Answers what is still to come, and when. */
@@ -37,23 +38,30 @@ export function startStabilizer(draft: Draft): (() => void) | undefined {
     return undefined
   }
   verdict(draft, 'cyanuric_acid', 'step', say('plan.verdict.low', { quantity: 'cyanuric_acid', target }))
+  const acid = stabilizerAcid(draft)
   const spec: TwoParts = {
     role: 'stabilizer',
     quantity: 'cyanuric_acid',
     targets: { target_cyanuric_acid: target },
     rule: 'stabilizer',
     wait: 0,
+    clear: acid.clear,
+    settles: acid.settles,
     options: { rules: ['stabilizer'] },
   }
-  const started = draft.hour
-  if (!firstPart(draft, spec)) return undefined
-  const settles = () => {
-    const due = started + hours
-    if (due > draft.hour) wait(draft, due - draft.hour, 'plan.step.stabilizer_dissolves', ['stabilizer'])
+  if (!firstPart(draft, spec)) {
+    unmet(draft, 'cyanuric_acid', problem('plan_ph_first', [], { least: acid.floor }))
+    return undefined
+  }
+  // the last of its doses, from which the week counts
+  const dissolves = () => {
+    const last = draft.steps.findLast((step) => step.product === 'cyanuric_acid')
+    const due = (last?.at ?? 0) + hours
+    if (due > draft.hour) wait(draft, due - draft.hour, 'plan.step.stabilizer_dissolves', ['stabilizer'], acid.back)
   }
   return () => {
-    settles()
-    secondPart(draft, { ...spec, wait: hours }, 'plan.retest.stabilizer_second')
+    dissolves()
+    if (secondPart(draft, spec, 'plan.retest.stabilizer_second')) dissolves()
   }
 }
 

@@ -18,6 +18,8 @@ export interface TwoParts {
   readonly mostAtOnce?: number
   /** how much of an amount the water still takes as it stands then */
   readonly clear?: (chosen: Chosen, amount: number) => number
+  /** what the water needs after each dose before it takes the next; the doses are then as many as `clear` asks for */
+  readonly settles?: () => void
   /** whole packs first, where the size of a pack is known */
   readonly wholePacks?: boolean
 }
@@ -40,18 +42,19 @@ export function firstPart(draft: Draft, spec: TwoParts): boolean {
   return inDays(draft, spec, first, chosen.need, share < 1 || volumeShare(draft) < 1 ? 1 : undefined)
 }
 
-/** The rest by the new reading, at most what is foretold now. */
-export function secondPart(draft: Draft, spec: TwoParts, key: string): void {
-  if (firstShare(draft, spec.rule) >= 1 && volumeShare(draft) >= 1) return
+/** The rest by the new reading, at most what is foretold now. Answers whether any went in. */
+export function secondPart(draft: Draft, spec: TwoParts, key: string): boolean {
+  if (firstShare(draft, spec.rule) >= 1 && volumeShare(draft) >= 1) return false
   const chosen = choose(draft, spec.role, spec.targets)
-  if (isProblem(chosen)) return
+  if (isProblem(chosen)) return false
   retest(draft, [spec.quantity], key, [spec.rule, 'low_volume'])
   draft.measured = draft.column
-  inDays(draft, spec, chosen.need, chosen.need, 2)
+  return inDays(draft, spec, chosen.need, chosen.need, 2)
 }
 
 /** An amount in as many doses as the most at once asks for, each a wait apart. */
 function inDays(draft: Draft, spec: TwoParts, amount: number, need: number, part: 1 | 2 | undefined): boolean {
+  if (spec.settles) return asItTakes(draft, spec, amount, part, spec.settles)
   const now = numberOf(draft, spec.quantity) ?? 0
   const target = Number(spec.targets[`target_${spec.quantity}`] ?? numberOf(draft, `target_${spec.quantity}`) ?? now)
   const rise = need > 0 ? ((target - now) * amount) / need : 0
@@ -61,14 +64,45 @@ function inDays(draft: Draft, spec: TwoParts, amount: number, need: number, part
     const chosen = choose(draft, spec.role, spec.targets)
     if (isProblem(chosen)) break
     const once = Math.min(amount / doses, chosen.need)
-    done =
-      dose(draft, chosen, spec.clear?.(chosen, once) ?? once, {
-        ...spec.options,
-        ...(part === undefined ? {} : { part }),
-        wait: spec.wait,
-        retest: [spec.quantity],
-        rules: [...spec.options.rules, ...(holds(draft, 'low_volume') ? ['low_volume'] : [])],
-      }) || done
+    done = doseOf(draft, spec, chosen, spec.clear?.(chosen, once) ?? once, part) || done
   }
   return done
+}
+
+const MOST_DOSES = 12
+
+/** An amount in equal doses, each no more than the water takes as it then stands. */
+function asItTakes(
+  draft: Draft,
+  spec: TwoParts,
+  amount: number,
+  part: 1 | 2 | undefined,
+  settles: () => void,
+): boolean {
+  let left = amount
+  let done = false
+  for (let i = 0; i < MOST_DOSES; i++) {
+    const chosen = choose(draft, spec.role, spec.targets)
+    if (isProblem(chosen)) break
+    left = Math.min(left, chosen.need)
+    const takes = spec.clear?.(chosen, left) ?? left
+    if (takes <= 0) break
+    const once = left / Math.ceil(left / takes - 1e-9)
+    if (!doseOf(draft, spec, chosen, once, part)) break
+    done = true
+    left -= once
+    settles()
+    if (left <= amount * 1e-6) break
+  }
+  return done
+}
+
+function doseOf(draft: Draft, spec: TwoParts, chosen: Chosen, amount: number, part: 1 | 2 | undefined): boolean {
+  return dose(draft, chosen, amount, {
+    ...spec.options,
+    ...(part === undefined ? {} : { part }),
+    wait: spec.wait,
+    retest: [spec.quantity],
+    rules: [...spec.options.rules, ...(holds(draft, 'low_volume') ? ['low_volume'] : [])],
+  })
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { changeRules } from '../../src/planner/changeRules'
 import type { Plan } from '../../src/planner/step'
-import { POOL, plan, type Values } from './bench'
+import { POOL, plan, type Values, without } from './bench'
 
 const FILL: Values = {
   fill_ph: 7.7,
@@ -148,5 +149,72 @@ describe('chlorine under the least where alkalinity has to come down first', () 
     expect(steps.findIndex(({ says }) => says.key === 'plan.step.aerate')).toBeGreaterThan(
       steps.findIndex(({ product }) => product === 'sodium_hypochlorite'),
     )
+  })
+})
+
+test('no base takes the alkalinity past its target by more than the test’s error, whatever the base', () => {
+  const low = { ...POOL, ph: 7.0, total_alkalinity: 50, target_ph: 7.6, base_product: 'sodium_bicarbonate' }
+  const made = plan(low, { rules: without('weak_base') })
+  expect(doses(made, 'sodium_bicarbonate').length).toBeGreaterThan(1)
+  for (const { water } of made.steps) expect(Number(water.get('total_alkalinity'))).toBeLessThanOrEqual(90 + 1e-6)
+})
+
+describe('a pH that a test would hardly tell from its target', () => {
+  // 7.48 once all of the salt is in: the same water had no step where no salt was to go in
+  const salted: Values = { ...POOL, ph: 7.5, target_ph: 7.6, salt: 2900, base_product: 'sodium_carbonate' }
+
+  test('gets no base, whether it was read so or is foretold so', () => {
+    for (const pool of [salted, { ...salted, salt: 3200 }, { ...salted, salt: 3200, ph: 7.48 }]) {
+      const made = plan(pool)
+      expect(doses(made, 'sodium_carbonate')).toEqual([])
+      expect(made.verdicts.find(({ quantity }) => quantity === 'ph')?.verdict).toBe('nothing')
+    }
+  })
+
+  test('is named where the end stands under its target by more than the test’s error', () => {
+    const made = plan(salted)
+    expect(Number(made.end.get('ph'))).toBeLessThan(7.5)
+    expect(made.unmet.map(({ quantity }) => quantity)).toContain('ph')
+  })
+
+  test('where a copy of the rules asks for one error, it gets its base', () => {
+    const { rules } = changeRules({ 'base_cap.least_errors': 1 })
+    expect(doses(plan(salted, { rules }), 'sodium_carbonate').length).toBeGreaterThan(0)
+  })
+
+  test('two errors under it, it gets its base', () => {
+    expect(doses(plan({ ...salted, salt: 3200, ph: 7.4 }), 'sodium_carbonate').length).toBeGreaterThan(0)
+  })
+})
+
+describe('stabilizer is an acid', () => {
+  const none: Values = { ...POOL, volume: 50, volume_low: 50, volume_high: 50, cyanuric_acid: 0, target_ph: 7.6 }
+
+  test('it goes in by no more than the floor of the pH allows, each part after the pH is back and tested', () => {
+    const made = plan(none)
+    const parts = doses(made, 'cyanuric_acid')
+    expect(parts.length).toBeGreaterThan(2)
+    for (const { water } of parts) expect(Number(water.get('ph'))).toBeGreaterThanOrEqual(7.2)
+    const first = made.steps.findIndex(({ product }) => product === 'cyanuric_acid')
+    const between = made.steps.slice(
+      first + 1,
+      made.steps.findIndex(({ product }, i) => i > first && product === 'cyanuric_acid'),
+    )
+    expect(between[0]).toMatchObject({ kind: 'wait', wait: 48, says: { key: 'plan.step.stabilizer_acid' } })
+    expect(between.some(({ kind, retest }) => kind === 'retest' && retest.includes('ph'))).toBe(true)
+    // by hand: 50 mg/L x 50 m³ = 2.5 kg in all
+    expect(parts.reduce((sum, { amount }) => sum + (amount?.value ?? 0), 0)).toBeCloseTo(2.5, 1)
+  })
+
+  test('and needs neither air for an alkalinity that is on target, nor a base', () => {
+    const made = plan(none)
+    expect(made.steps.some(({ says }) => says.key === 'plan.step.aerate')).toBe(false)
+    expect(doses(made, 'sodium_carbonate')).toEqual([])
+    expect(made.unmet).toEqual([])
+  })
+
+  test('without its rule it would go in at once', () => {
+    const made = plan(none, { rules: without('stabilizer') })
+    expect(doses(made, 'cyanuric_acid').length).toBeLessThan(3)
   })
 })

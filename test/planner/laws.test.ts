@@ -94,6 +94,19 @@ describe('over random pools', { timeout: 600_000 }, () => {
       }
     }))
 
+  test('no base takes the alkalinity past its target, and no stabilizer the pH under its floor', () =>
+    law((given, made) => {
+      const { target_total_alkalinity: ta, target_ph: wanted } = given
+      for (const [before, { product, water }] of pairs(given, made)) {
+        if (product === 'sodium_carbonate' && typeof ta === 'number')
+          expect(reading(water, 'total_alkalinity')).toBeLessThanOrEqual(ta + 10.5)
+        const [from, ph] = [reading(before, 'ph'), reading(water, 'ph')]
+        if (product !== 'cyanuric_acid' || from === undefined || ph === undefined) continue
+        const goal = typeof wanted === 'number' ? wanted : from
+        expect(ph).toBeGreaterThanOrEqual(Math.min(7.2, goal - 0.2) - 1e-6)
+      }
+    }))
+
   test('no dose takes chlorine over 10, and none goes in while a gate stops it', () =>
     law((given, made) => {
       const gated = made.steps.some(({ kind, rules }) => kind === 'gate' && /bleached|high_chlorine/.test(rules.join()))

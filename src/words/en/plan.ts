@@ -17,6 +17,8 @@ export const planWords = {
   'plan.step.aerate': 'Let air into the water for {hours} hours: returns up, fountains and jets on, cover off.',
   'plan.step.carbonate_settles': 'Wait {hours} hours, so that bicarbonate or soda ash and calcium do not meet.',
   'plan.step.let_fall': 'Add no chlorine for {hours} hours and let it fall.',
+  'plan.step.stabilizer_acid':
+    'Let the stabilizer dissolve for {hours} hours with the pump on and returns up: it is an acid, and the pH comes back as carbon dioxide leaves.',
   'plan.step.stabilizer_dissolves': 'Let the stabilizer dissolve for {hours} hours; no backwash meanwhile.',
   'plan.step.tomorrow': 'That is enough for today. Go on tomorrow, in {hours} hours.',
   'plan.step.cell_on': 'Switch the cell on.',
@@ -116,6 +118,8 @@ export const planWords = {
   'plan.retest.last': 'Test {readings} again.',
 
   'plan.verdict.at_target': 'Nothing to add: {reading} is within the test’s error of the target, {target}.',
+  'plan.verdict.hardly_low':
+    'Nothing to add: it is under the target, {target}, by hardly more than the test’s error; air, and a cell that runs, bring it up.',
   'plan.verdict.in_range': 'Nothing to add: {reading} is in the range for this pool.',
   'plan.verdict.low': 'Under the target, {target}.',
   'plan.verdict.runs_short': 'Enough now; new water and the waits take it under the target, {target}.',
@@ -138,6 +142,7 @@ export const planWords = {
   'plan.verdict.stabilizer_high':
     'No stabilizer to buy: there is more than the target, {target}. Only dilution takes it down.',
   'plan.verdict.no_calcium_wall': 'No calcium to buy: this wall has none to lose.',
+  'plan.verdict.calcium_from_plaster': 'No calcium to buy yet: plaster that cures gives calcium off by itself.',
   'plan.verdict.no_stabilizer_spa': 'No stabilizer to buy: none belongs in a spa.',
   'plan.verdict.still_dissolving': 'The last stabilizer still dissolves; test again in {days|one day|# days}.',
   'plan.verdict.over_ratio': 'Stabilizer stands at {ratio} to 1 of the wanted chlorine; the aim is {aim} to 1 or less.',
@@ -180,6 +185,7 @@ export const planWords = {
   'problem.plan_kept_out': '{path}: a rule keeps this step out: {rule}.',
   'problem.plan_index_first':
     '{path}: the index would go over {lsi}; lower pH or alkalinity first. {reached} of the wanted {wanted} can be reached.',
+  'problem.plan_ph_first': '{path}: it would take the pH under {least}; the pH has to come up first.',
   'problem.plan_no_stabilizer_spa': '{path}: no stabilizer belongs in a spa.',
   'problem.plan_still_dissolving': '{path}: the last stabilizer still dissolves.',
   'problem.plan_cell_stays_off': '{path}: the cell stays off.',

@@ -14,6 +14,8 @@ export const planWords = {
   'plan.step.carbonate_settles':
     'Espere {hours} horas, para que el bicarbonato o el carbonato de sodio y el calcio no se encuentren.',
   'plan.step.let_fall': 'No añada cloro en {hours} horas y déjelo bajar.',
+  'plan.step.stabilizer_acid':
+    'Deje que el estabilizador se disuelva {hours} horas con la bomba en marcha y los retornos hacia arriba: es un ácido, y el pH vuelve según sale el dióxido de carbono.',
   'plan.step.stabilizer_dissolves':
     'Deje que el estabilizador se disuelva {hours} horas; entretanto no lave el filtro.',
   'plan.step.tomorrow': 'Basta por hoy. Siga mañana, dentro de {hours} horas.',
@@ -119,6 +121,8 @@ export const planWords = {
 
   'plan.verdict.at_target':
     'Nada que añadir: {reading} está dentro del error del análisis respecto del objetivo, {target}.',
+  'plan.verdict.hardly_low':
+    'Nada que añadir: está por debajo del objetivo, {target}, apenas más que el error del análisis; el aire, y una célula que funcione, lo suben.',
   'plan.verdict.in_range': 'Nada que añadir: {reading} está en el intervalo de esta piscina.',
   'plan.verdict.low': 'Por debajo del objetivo, {target}.',
   'plan.verdict.high': 'Por encima de {target}.',
@@ -143,6 +147,8 @@ export const planWords = {
   'plan.verdict.stabilizer_high':
     'No hay que comprar estabilizador: hay más que el objetivo, {target}. Solo lo baja la dilución.',
   'plan.verdict.no_calcium_wall': 'No hay que comprar calcio: esta pared no tiene nada que perder.',
+  'plan.verdict.calcium_from_plaster':
+    'Todavía no hay que comprar calcio: el enlucido que fragua lo suelta por sí solo.',
   'plan.verdict.no_stabilizer_spa': 'No hay que comprar estabilizador: en un spa no va ninguno.',
   'plan.verdict.still_dissolving':
     'El último estabilizador se disuelve todavía; mida otra vez dentro de {days|un día|# días}.',
@@ -187,6 +193,7 @@ export const planWords = {
   'problem.plan_kept_out': '{path}: una regla deja fuera este paso: {rule}.',
   'problem.plan_index_first':
     '{path}: el índice pasaría de {lsi}; baje primero el pH o la alcalinidad. Se puede alcanzar {reached} de los {wanted} deseados.',
+  'problem.plan_ph_first': '{path}: bajaría el pH por debajo de {least}; antes tiene que subir el pH.',
   'problem.plan_no_stabilizer_spa': '{path}: en un spa no va ningún estabilizador.',
   'problem.plan_still_dissolving': '{path}: el último estabilizador se disuelve todavía.',
   'problem.plan_cell_stays_off': '{path}: la célula sigue parada.',
