@@ -85,7 +85,8 @@ function meant(name: string): Named | null {
   if (direct !== undefined) return sure(direct, 0.95, 'known_spelling', name)
   const core = name.split(' ').filter((word) => !BESIDE_THE_POINT.has(word) && !/^\d{1,2}$/.test(word))
   const less = core.join(' ')
-  if (less !== name && less !== '') {
+  // what is left of `Pool B` is a letter that tells pools apart, and no analyte
+  if (less !== name && less.length > 1) {
     const found = meant(less)
     return found === null ? null : { ...found, confidence: Math.min(found.confidence, 0.85) }
   }

@@ -31,7 +31,8 @@ export type SkipRule =
 
 /**
  * What became of one row. Rows are counted as a spreadsheet shows them (in a file with samples across, its columns: A is
- * 1). Every row under the header has exactly one outcome; a sample's stands for its first row.
+ * 1). Every row under the header has exactly one outcome; a sample's stands for its first row. Where samples stand across and an analyte
+ * comes again, a column gives a further sample that repeats its own row, and counts once more.
  */
 export type RowOutcome =
   | { readonly kind: 'sample'; readonly row: number; readonly sample: LabSample }

@@ -161,7 +161,8 @@ function settle(
 
 /**
  * One column a quantity and a role: the surest, at equal terms the first. The others are kept as notes and say so. In a
- * long file several analytes may name one quantity; there the rule for repeated readings decides.
+ * long file several analytes may name one quantity, and one of a transposed file may come again; there the rule for
+ * repeated readings decides.
  */
 function onlyOnce(columns: readonly Column[], shape: Understanding['shape']): readonly Column[] {
   const purpose = ({ role, quantity }: Column) => (role === 'quantity' ? quantity : role === 'note' ? null : role)
@@ -174,6 +175,7 @@ function onlyOnce(columns: readonly Column[], shape: Understanding['shape']): re
   return columns.map((column) => {
     const kept = best.get(purpose(column) ?? '')
     if (kept === undefined || kept === column || (shape === 'long' && column.role === 'quantity')) return column
+    if (shape === 'transposed' && kept.heading === column.heading && kept.unitText === column.unitText) return column
     const why = [{ code: 'second_of', facts: { quantity: purpose(column) ?? '', heading: kept.heading } }]
     return { ...column, role: 'note', quantity: null, unit: null, confidence: 0, why }
   })

@@ -97,6 +97,10 @@ describe('a heading', () => {
     ['Potassium (mg/L)', 'note: unknown'],
     ['', 'note: unknown'],
     ['constructor', 'note: unknown'],
+    // what is left without the words that do not matter is a letter
+    ['Pool B', 'note: unknown'],
+    ['Sample B', 'note: unknown'],
+    ['Lab T', 'note: unknown'],
   ])('%j is kept as a note: %j', (heading, want) => expect(match(heading)).toBe(want))
 
   test('what stands beside it tells', () => {
