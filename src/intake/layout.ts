@@ -1,3 +1,4 @@
+import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
 import { spelling } from './spelling'
 import type { Lookup, Table } from './table'
@@ -10,6 +11,8 @@ export interface RawColumn {
   /** from a row or column of units */
   readonly unit: string | null
   readonly texts: readonly string[]
+  /** of results without a unit: the one unit that the analyte has in other rows, and the results there */
+  readonly elsewhere?: { readonly unit: string; readonly texts: readonly string[] }
 }
 
 const MOST_ANALYTES = 500
@@ -54,8 +57,11 @@ function analytes(data: readonly CsvRecord[], headings: readonly string[], look:
   }
   return [...found.values()].flatMap((one): RawColumn[] => {
     const siblings = [...found.values()].filter((other) => other.heading === one.heading && other.unit !== null)
+    const [only, other] = siblings
+    if (one.unit !== null || only === undefined || other !== undefined) return [{ kind: 'analyte', ...one }]
     // a result "not detected" often has no unit: it is in the unit of the others
-    return one.unit === null && siblings.length === 1 ? [] : [{ kind: 'analyte', ...one }]
+    const numbers = one.texts.some((text) => numberIn(text) !== null)
+    return numbers ? [{ kind: 'analyte', ...one, elsewhere: { unit: only.unit ?? '', texts: only.texts } }] : []
   })
 }
 

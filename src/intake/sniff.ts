@@ -8,9 +8,11 @@ import { doubtsOf } from './doubts'
 import { dateEvidence, decimalEvidence, unitByReadings } from './evidence'
 import type { Known } from './known'
 import { besideOf, type RawColumn, rawColumns } from './layout'
+import { matchAnalyte } from './matchAnalyte'
 import { OF_RESULTS } from './roles'
 import { createLookup, type Lookup, type Table } from './table'
 import type { Answers, Column, Question, Understanding } from './understanding'
+import { likeOthers, unitOfOthers } from './unitOfOthers'
 
 /** As much of a file as is looked at: some thousands of rows. */
 export const HEAD_BYTES = 262_144
@@ -77,7 +79,12 @@ function understood(
   const beside = besideOf(raw, look)
   const matched = raw.map((one) => {
     const context = { ...beside, unit: one.unit }
-    return { raw: one, ...matchColumn(one.index, one.heading, known, context, answerFor(answers, one.heading)) }
+    const answer = answerFor(answers, one.heading)
+    if (one.kind === 'column') return { raw: one, ...matchColumn(one.index, one.heading, known, context, answer) }
+    const alone = matchAnalyte(one.index, one.heading, known, context, answer)
+    if (one.elsewhere === undefined || answer.unit !== undefined) return { raw: one, ...alone }
+    const stated = matchAnalyte(one.index, one.heading, known, { ...context, unit: one.elsewhere.unit }, answer)
+    return { raw: one, ...unitOfOthers(alone, stated) }
   })
   const cells = matched.flatMap(({ raw: { texts }, column }) => {
     const one = known.get(column.quantity ?? '')
@@ -145,7 +152,9 @@ function settle(
   if (one.question !== null) questions.push(one.question)
   const quantity = known.get(column.quantity ?? '')
   if (quantity === undefined || units.length < 2) return column
-  const unit = unitByReadings(units, quantity, raw.texts, decimal)
+  const unit = likeOthers(units, quantity, raw, decimal)
+    ? (units[0] ?? null)
+    : unitByReadings(units, quantity, raw.texts, decimal)
   if (unit === null) {
     const facts = { heading: column.heading, found: '', quantity: quantity.name }
     questions.push({ code: 'which_unit', heading: column.heading, facts, choices: units.map(({ code }) => code) })
@@ -153,7 +162,7 @@ function settle(
   }
   if (unit === units[0]) return column
   const why = [
-    ...column.why.filter(({ code }) => code !== 'unit_unsaid'),
+    ...column.why.filter(({ code }) => code !== 'unit_unsaid' && code !== 'unit_of_others'),
     { code: 'unit_by_readings', facts: { unit: unit.code } },
   ]
   return { ...column, unit, why, confidence: Math.min(column.confidence, 0.75) }

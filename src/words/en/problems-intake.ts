@@ -49,6 +49,7 @@ export const problemsIntake = {
   'intake.why.second_of': 'a second column for {quantity}, after “{heading}”; kept as a note',
   'intake.why.unit_unsaid': 'no unit given; read in {unit}',
   'intake.why.unit_by_readings': 'no unit given; the readings are possible in {unit} only',
+  'intake.why.unit_of_others': 'no unit given; read in {unit}, as other results of it are',
   'intake.why.among_ions': 'listed among other ions, so read in {unit}',
   'intake.why.beside_results': 'each row is one result; kept as a note',
   'intake.why.not_total_alkalinity': 'a part of the alkalinity, not total alkalinity; kept as a note',

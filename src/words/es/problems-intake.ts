@@ -52,6 +52,7 @@ export const problemsIntake = {
   'intake.why.second_of': 'una segunda columna para {quantity}, tras «{heading}»; se conserva como nota',
   'intake.why.unit_unsaid': 'sin unidad; leído en {unit}',
   'intake.why.unit_by_readings': 'sin unidad; las mediciones solo son posibles en {unit}',
+  'intake.why.unit_of_others': 'sin unidad; leído en {unit}, como otros resultados suyos',
   'intake.why.among_ions': 'está entre otros iones, así que se lee en {unit}',
   'intake.why.beside_results': 'cada fila es un resultado; se conserva como nota',
   'intake.why.not_total_alkalinity': 'una parte de la alcalinidad, no la alcalinidad total; se conserva como nota',
