@@ -20,6 +20,8 @@ export const problemsIntake = {
   'problem.lab_unanswered': '{path}: "{found}" could be {choices}; say which in the mapping',
   'problem.lab_late_row': '{path}: more results of "{found}" after {most} other samples; sort the file by sample',
   'problem.lab_looks_wrong': '{path}: most readings are unlikely for {quantity} in {unit} (the middle one is {median})',
+  'problem.lab_some_look_wrong':
+    '{path}: {count|one reading is|# readings are} unlikely for {quantity} in {unit} ({found}), and likely in {looks_like}',
   'problem.lab_mapping_unreadable': '{path} is not a mapping file: it is no JSON text.',
   'problem.lab_mapping_wrong': '{path}: this is not what a mapping file has here.',
   'problem.lab_answer_quantity': '{path}: there is no quantity “{found}”.',

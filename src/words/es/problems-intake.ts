@@ -23,6 +23,8 @@ export const problemsIntake = {
     '{path}: más resultados de "{found}" tras {most} otras muestras; ordene el archivo por muestra',
   'problem.lab_looks_wrong':
     '{path}: la mayoría de las mediciones son improbables para {quantity} en {unit} (la del centro es {median})',
+  'problem.lab_some_look_wrong':
+    '{path}: {count|una medición es improbable|# mediciones son improbables} para {quantity} en {unit} ({found}), y no en {looks_like}',
   'problem.lab_mapping_unreadable': '{path} no es un archivo de correspondencia: no es texto JSON.',
   'problem.lab_mapping_wrong': '{path}: esto no es lo que un archivo de correspondencia tiene aquí.',
   'problem.lab_answer_quantity': '{path}: no hay ninguna magnitud «{found}».',
