@@ -1,3 +1,5 @@
+import { createAside } from './aside'
+import { isBesideSamples } from './notASample'
 import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
 import { spelling } from './spelling'
@@ -25,7 +27,11 @@ export function rawColumns(records: readonly CsvRecord[], table: Table, look: Lo
 function across(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
   const headings = records[table.header]?.cells ?? []
   const units = table.units === null ? [] : (records[table.units]?.cells ?? [])
-  const data = records.slice((table.units ?? table.header) + 1).filter(({ broken }) => broken !== true)
+  // limits and means among the samples tell nothing of their units
+  const aside = createAside((role) => headings.findIndex((heading) => look(heading) === role))
+  const data = records
+    .slice((table.units ?? table.header) + 1)
+    .filter(({ cells, broken }) => broken !== true && aside(cells) === null)
   const columns = headings.map((heading, index): RawColumn => {
     const unit = (units[index] ?? '').trim().replace(/^[[(](.*)[\])]$/, '$1')
     return {
@@ -71,11 +77,12 @@ export function analyteKey(heading: string, unit: string): string {
 }
 
 function downwards(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
+  const names = records[table.header]?.cells ?? []
   return records.flatMap(({ row, cells, broken }, i): RawColumn[] => {
     const heading = (cells[table.labels] ?? '').trim()
     if (broken === true || heading === '' || (i < table.header && look(heading) !== 'date')) return []
     const unit = table.unitColumn === null ? '' : (cells[table.unitColumn] ?? '').trim()
-    const texts = cells.slice(table.firstSample)
+    const texts = cells.filter((_, at) => at >= table.firstSample && !isBesideSamples((names[at] ?? '').trim()))
     return [
       { kind: i === table.header ? 'column' : 'analyte', index: row, heading, unit: unit === '' ? null : unit, texts },
     ]

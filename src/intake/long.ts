@@ -8,6 +8,7 @@ import { qualified, resultText } from './qualifier'
 import type { CsvRecord } from './records'
 import type { Role } from './roles'
 import {
+  asideBy,
   cellAt,
   columnOf,
   dateColumns,
@@ -41,6 +42,7 @@ export function longReader(understanding: Understanding): RowReader {
   const width = understanding.columns.length
   const portal = PORTALS.has(spelling(at.analyte?.heading ?? ''))
   const analyteOf = createAnalytes(understanding)
+  const aside = asideBy(understanding)
   const grouper = createGrouper(understanding)
   let met = 0
 
@@ -53,8 +55,10 @@ export function longReader(understanding: Understanding): RowReader {
     const wrong = malformed(record, width)
     if (wrong !== null) return [refuse(record, wrong)]
     const heading = cellAt(cells, at.analyte)
-    const result = resultOf(cells)
     if (heading === at.analyte?.heading) return skip('header_again')
+    const set = aside(cells)
+    if (set !== null) return skip(set)
+    const result = resultOf(cells)
     if (result === null) return [refuse(record, cellProblem('lab_unknown_qualifier', row, heading, qualifiers(cells)))]
     if (heading === '') {
       return result === '' ? skip('nothing_measured') : [refuse(record, cellProblem('lab_no_analyte', row, '', result))]

@@ -17,6 +17,8 @@ const columnSchema = z.strictObject({
       'date',
       'time',
       'note',
+      'status',
+      'kind',
       'analyte',
       'result',
       'result_text',

@@ -5,6 +5,9 @@ export type Role =
   | 'date'
   | 'time'
   | 'note'
+  /** whether the laboratory stands by a row, and what kind of sample it is */
+  | 'status'
+  | 'kind'
   // of a file with one result a row
   | 'analyte'
   | 'result'
@@ -27,6 +30,9 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
     'place|site no|station nm|location|site|station|pool|pool name|sampling point|sample point|sample location|site name|site id|facility|basin|ort|messstelle|entnahmestelle|probenahmestelle|becken|lieu|point de prelevement|bassin|piscine|lugar|punto de muestreo|piscina|monitoringlocationidentifier|location identifier|monitoringlocationname|location name|sample samplingpoint|sample samplingpoint notation|sample samplingpoint label|nom installation|nom uge|nom commune',
   date: 'date|sample dt|sample date|sampled|sampled on|date sampled|sampling date|collected|collected on|collection date|date collected|date time|datetime|date and time|timestamp|time stamp|time utc|utc time|datetime utc|timestamp utc|date time utc|local time|sample time and date|datum|entnahme|entnahmedatum|probenahme|probenahmedatum|datum der probenahme|datum uhrzeit|date de prelevement|date prelevement|date du prelevement|prelevement|date heure|fecha|fecha de muestreo|fecha muestreo|fecha de toma|fecha y hora|activitystartdate|activity startdate|sample sampledatetime|tested|test date|date tested',
   time: 'time|sample tm|sample time|sampling time|test time|time tested|time sampled|collection time|time collected|zeit|uhrzeit|entnahmezeit|heure|hora|activitystarttime time|activity starttime',
+  status:
+    'status|result status|resultstatusidentifier|result measurestatusidentifier|result status identifier|validation|validation status|data validation|validity|review status|qc status|gultigkeit|validierung|statut|validite|estado|validacion',
+  kind: 'activitytypecode|activity typecode|activity type|sample type|sampletype|sample type code|qc type|qc code|probenart|probentyp|type d echantillon|tipo de muestra',
   analyte:
     'analyte|analyte name|analyse|analysis|untersuchung|kenngrosse|test|test item|item|measurement|determination|parm nm|parameter nm|parameter|parameter name|parameter code|determinand|determinand label|test name|characteristic|characteristicname|result characteristic|constituent|compound|messgrosse|merkmal|parametre|nom parametre|libelle parametre|parametro|analito|determinacion',
   result:

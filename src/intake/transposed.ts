@@ -3,6 +3,7 @@ import { createAnalytes } from './analyteReader'
 import { cellProblem } from './cellProblem'
 import { createCombine, type Gathered } from './combine'
 import { readDate } from './dates'
+import { isBesideSamples, isRejected } from './notASample'
 import type { LabSample, RowOutcome } from './outcome'
 import type { CsvRecord } from './records'
 import { ROLES } from './roles'
@@ -28,12 +29,14 @@ export function transposedReader(understanding: Understanding): RowReader {
     const notes: Record<string, string> = Object.create(null)
     const problems: Problem[] = []
     let [name, date] = ['', '']
+    let rejected = false
     for (const line of lines) {
       const text = (line.record.cells[index] ?? '').trim()
       const place = name === '' ? line.heading : `${name}, ${line.heading}`
       if (line.record.broken === true)
         problems.push(cellProblem('lab_broken_quotes', line.record.row, '', line.record.cells[0] ?? ''))
       else if (line.kind === 'name') name = text
+      else if (line.kind === 'status') rejected = isRejected(text)
       else if (line.kind === 'date') {
         const found = readDate(text, understanding.dates)
         if (found.kind === 'date') date = found.iso
@@ -52,7 +55,8 @@ export function transposedReader(understanding: Understanding): RowReader {
       }
     }
     const cells = lines.map(({ record }) => record.cells[index] ?? '')
-    if (NO_SAMPLES.has(spelling(name))) return [{ kind: 'skipped', row, rule: 'not_a_sample' }]
+    if (rejected) return [{ kind: 'skipped', row, rule: 'rejected' }]
+    if (isBesideSamples(name)) return [{ kind: 'skipped', row, rule: 'not_a_sample' }]
     if (problems.length > 0) return [{ kind: 'refused', row, problems, cells }]
     if (Object.keys(turns[0]?.readings ?? {}).length === 0)
       return [{ kind: 'skipped', row, rule: cells.every((cell) => cell.trim() === '') ? 'blank' : 'nothing_measured' }]
@@ -88,14 +92,8 @@ export function transposedReader(understanding: Understanding): RowReader {
   }
 }
 
-/** Columns beside the samples that say what is wanted, or how it was measured. */
-const NO_SAMPLES: ReadonlySet<string> = new Set(
-  'target|targets|limit|limits|limit value|range|reference range|reference|guideline|standard|min|max|minimum|maximum|wanted|rl|mdl|loq|method|methods|remark|remarks|comment|comments|grenzwert|grenzwerte|sollwert|soll|richtwert|referenzwert|bereich|bg|methode|verfahren|bemerkung|limite|limites|valeur limite|reference de qualite|norme|methode|remarque|valor limite|limite legal|metodo|observaciones|unit|units|einheit|unite|unidad'.split(
-    '|',
-  ),
-)
-
 type Line =
+  | { readonly kind: 'status'; readonly record: CsvRecord; readonly heading: string }
   | { readonly kind: 'name'; readonly record: CsvRecord; readonly heading: string }
   | { readonly kind: 'date'; readonly record: CsvRecord; readonly heading: string }
   | {
@@ -123,6 +121,7 @@ function linesOf(
       return [{ kind: 'name', record, heading }]
     }
     if (!named && (role === 'sample' || role === 'place')) return [{ kind: 'name', record, heading }]
+    if (role === 'status') return [{ kind: 'status', record, heading }]
     const unit = unitColumn === null ? '' : (record.cells[unitColumn] ?? '').trim()
     return [{ kind: 'analyte', record, heading, analyte: analyteOf(heading, unit, record.row) }]
   })

@@ -4,6 +4,7 @@ import type { LabSample, RowOutcome } from './outcome'
 import type { LabReading } from './reading'
 import type { CsvRecord } from './records'
 import {
+  asideBy,
   cellAt,
   columnOf,
   dateColumns,
@@ -15,17 +16,21 @@ import {
   type RowReader,
   refuse,
 } from './rowReader'
-import type { Understanding } from './understanding'
+import type { Column, Understanding } from './understanding'
+
+/** What is kept as text with a sample. */
+const NOTED: ReadonlySet<Column['role']> = new Set(['note', 'status', 'kind'])
 
 /** One row a sample. */
 export function wideReader(understanding: Understanding): RowReader {
   const columns = quantityColumns(understanding.columns, understanding)
-  const notes = understanding.columns.filter(({ role, heading }) => role === 'note' && heading !== '')
+  const notes = understanding.columns.filter(({ role, heading }) => NOTED.has(role) && heading !== '')
   const dates = dateColumns(understanding)
   const named = columnOf(understanding, 'sample') ?? columnOf(understanding, 'place')
   const place = columnOf(understanding, 'place')
   const under = lastHeaderRow(understanding)
   const width = understanding.columns.length
+  const aside = asideBy(understanding)
   const grouper = createGrouper(understanding)
   let met = 0
 
@@ -34,6 +39,8 @@ export function wideReader(understanding: Understanding): RowReader {
     if (isBlank(cells)) return [{ kind: 'skipped', row, rule: 'blank' }]
     const wrong = malformed(record, width)
     if (wrong !== null) return [refuse(record, wrong)]
+    const set = aside(cells)
+    if (set !== null) return [{ kind: 'skipped', row, rule: set }]
     const readings: Record<string, LabReading> = {}
     const problems: Problem[] = []
     let filled = 0

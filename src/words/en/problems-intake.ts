@@ -61,6 +61,7 @@ export const problemsIntake = {
     'a part of the hardness by its anions, neither total nor calcium hardness; kept as a note',
   'intake.why.unit_unread_unit': '“{found}” is not a unit that we know for {quantity}; kept as a note',
   'intake.why.unit_wrong_dimension': '{quantity} is not measured in “{found}”; kept as a note',
+  'intake.why.basis_unknown': '“counted as {found}” is not converted here; kept as a note',
   'intake.why.unit_wrong_basis': '“{found}” counts another substance than {quantity} does; kept as a note',
   'intake.why.unit_ambiguous_unit': '“{found}” means several units; kept as a note',
   'intake.why.unit_reference_temperature':
@@ -68,7 +69,8 @@ export const problemsIntake = {
 
   'intake.skipped.blank': 'empty rows',
   'intake.skipped.nothing_measured': 'rows in which nothing was measured',
-  'intake.skipped.not_a_sample': 'columns of limits, methods or remarks',
+  'intake.skipped.not_a_sample': 'means, limits, blanks and other rows that are no samples',
+  'intake.skipped.rejected': 'results that the laboratory rejected',
   'intake.skipped.header_again': 'the header repeated',
   'intake.skipped.joined': 'further results of a sample that is counted by its first',
   'intake.skipped.other_analyte': 'results that are no quantity of ours, kept as notes',

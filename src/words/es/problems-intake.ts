@@ -64,6 +64,7 @@ export const problemsIntake = {
     'una parte de la dureza por sus aniones, ni la total ni la cálcica; se conserva como nota',
   'intake.why.unit_unread_unit': '«{found}» no es una unidad que conozcamos para {quantity}; se conserva como nota',
   'intake.why.unit_wrong_dimension': '{quantity} no se mide en «{found}»; se conserva como nota',
+  'intake.why.basis_unknown': '«contado como {found}» no se convierte aquí; se conserva como nota',
   'intake.why.unit_wrong_basis': '«{found}» cuenta otra sustancia que {quantity}; se conserva como nota',
   'intake.why.unit_ambiguous_unit': '«{found}» significa varias unidades; se conserva como nota',
   'intake.why.unit_reference_temperature':
@@ -71,7 +72,8 @@ export const problemsIntake = {
 
   'intake.skipped.blank': 'filas vacías',
   'intake.skipped.nothing_measured': 'filas en las que no se midió nada',
-  'intake.skipped.not_a_sample': 'columnas de límites, métodos u observaciones',
+  'intake.skipped.not_a_sample': 'medias, límites, blancos y otras filas que no son muestras',
+  'intake.skipped.rejected': 'resultados que el laboratorio rechazó',
   'intake.skipped.header_again': 'la cabecera repetida',
   'intake.skipped.joined': 'otros resultados de una muestra que se cuenta por el primero',
   'intake.skipped.other_analyte': 'resultados que no son magnitud nuestra, conservados como notas',
