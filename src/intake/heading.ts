@@ -109,7 +109,8 @@ function meant(name: string): Named | null {
     const found = meant(less)
     return found === null ? null : { ...found, confidence: Math.min(found.confidence, 0.85) }
   }
-  if (name.length < 8) return null
+  // `sulfate s` is no slip for sulfates
+  if (name.length < 8 || /(?:^| )\p{L}(?: |$)/u.test(name)) return null
   for (const [spelled, meaning] of MEANINGS) {
     if (oneSlip(name, spelled)) return sure(meaning, 0.65, 'close_spelling', spelled)
   }

@@ -1,4 +1,5 @@
 import { createAside } from './aside'
+import { createNaming } from './fraction'
 import { isBesideSamples } from './notASample'
 import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
@@ -47,11 +48,12 @@ function across(records: readonly CsvRecord[], table: Table, look: Lookup): read
 
 function analytes(data: readonly CsvRecord[], headings: readonly string[], look: Lookup): readonly RawColumn[] {
   const place = (role: string) => headings.findIndex((heading) => look(heading) === role)
-  const [name, unit] = [place('analyte'), place('unit')]
+  const [name, fraction, unit] = [place('analyte'), place('fraction'), place('unit')]
+  const nameOf = createNaming(look.known)
   const result = place('result') === -1 ? place('result_text') : place('result')
   const found = new Map<string, { heading: string; unit: string | null; index: number; texts: string[] }>()
   for (const { row, cells } of data) {
-    const heading = (cells[name] ?? '').trim()
+    const heading = nameOf((cells[name] ?? '').trim(), (cells[fraction] ?? '').trim())
     const measured = (cells[unit] ?? '').trim()
     if (heading === '') continue
     const key = analyteKey(heading, measured)

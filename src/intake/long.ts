@@ -1,6 +1,7 @@
 import { isProblem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
 import { cellProblem } from './cellProblem'
+import { createNaming } from './fraction'
 import { createGrouper } from './grouper'
 import { readCell } from './numbers'
 import type { RowOutcome } from './outcome'
@@ -29,6 +30,7 @@ export function longReader(understanding: Understanding): RowReader {
     sample: column('sample'),
     place: column('place'),
     analyte: column('analyte'),
+    fraction: column('fraction'),
     result: column('result'),
     resultText: column('result_text'),
     qualifier: column('qualifier'),
@@ -41,6 +43,7 @@ export function longReader(understanding: Understanding): RowReader {
   const under = lastHeaderRow(understanding)
   const width = understanding.columns.length
   const portal = PORTALS.has(spelling(at.analyte?.heading ?? ''))
+  const nameOf = createNaming(new Map(understanding.known.map((one) => [one.name, one])))
   const analyteOf = createAnalytes(understanding)
   const aside = asideBy(understanding)
   const grouper = createGrouper(understanding)
@@ -54,8 +57,9 @@ export function longReader(understanding: Understanding): RowReader {
     if (isBlank(cells)) return skip('blank')
     const wrong = malformed(record, width)
     if (wrong !== null) return [refuse(record, wrong)]
-    const heading = cellAt(cells, at.analyte)
-    if (heading === at.analyte?.heading) return skip('header_again')
+    const name = cellAt(cells, at.analyte)
+    if (name === at.analyte?.heading) return skip('header_again')
+    const heading = nameOf(name, cellAt(cells, at.fraction))
     const set = aside(cells)
     if (set !== null) return skip(set)
     const result = resultOf(cells)

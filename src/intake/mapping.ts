@@ -20,6 +20,7 @@ const columnSchema = z.strictObject({
       'status',
       'kind',
       'analyte',
+      'fraction',
       'result',
       'result_text',
       'qualifier',

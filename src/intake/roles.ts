@@ -10,6 +10,7 @@ export type Role =
   | 'kind'
   // of a file with one result a row
   | 'analyte'
+  | 'fraction'
   | 'result'
   | 'result_text'
   | 'qualifier'
@@ -35,6 +36,7 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
   kind: 'activitytypecode|activity typecode|activity type|sample type|sampletype|sample type code|qc type|qc code|probenart|probentyp|type d echantillon|tipo de muestra',
   analyte:
     'analyte|analyte name|analyse|analysis|untersuchung|kenngrosse|test|test item|item|measurement|determination|parm nm|parameter nm|parameter|parameter name|parameter code|determinand|determinand label|test name|characteristic|characteristicname|result characteristic|constituent|compound|messgrosse|merkmal|parametre|nom parametre|libelle parametre|parametro|analito|determinacion',
+  fraction: 'fraction|sample fraction|result fraction|resultsamplefractiontext|result samplefraction|fraktion',
   result:
     'result|results|value|result value|measured value|concentration|messwert|ergebnis|wert|resultat|valeur|resultat numerique|resultado|valor|resultmeasurevalue|result measure|final result|reported result|result va|value measured',
   result_text: 'resultat alphanumerique|result text|reported value|text result',
@@ -50,6 +52,7 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
 /** Roles that mean something only where each row is one result. */
 export const OF_RESULTS: ReadonlySet<Role | 'quantity'> = new Set<Role>([
   'analyte',
+  'fraction',
   'result',
   'result_text',
   'qualifier',

@@ -96,6 +96,8 @@ describe('a heading', () => {
     ['Sulfate (mg/L as SO4-S)', 'note: basis_unknown'],
     ['Sulphate as S, mg/L', 'note: basis_unknown'],
     ['Sulfate as S', 'note: basis_unknown'],
+    ['Sulfate-S (mg/L)', 'note: unknown'],
+    ['Sulphate mg/L S', 'note: unknown'],
     ['Hardness as CaO (mg/L)', 'note: basis_unknown'],
     ['Chlorite (mg/L)', 'note: unknown'],
     ['Sulfite (mg/L)', 'note: unknown'],
