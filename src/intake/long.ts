@@ -5,7 +5,7 @@ import { createNaming } from './fraction'
 import { createGrouper } from './grouper'
 import { readCell } from './numbers'
 import type { RowOutcome } from './outcome'
-import { qualified, resultText } from './qualifier'
+import { detected, qualified, resultText } from './qualifier'
 import type { CsvRecord } from './records'
 import type { Role } from './roles'
 import {
@@ -89,7 +89,10 @@ export function longReader(understanding: Understanding): RowReader {
 
   /** The result with its qualifier and limit in one text; null where a qualifier is not understood. */
   function resultOf(cells: readonly string[]): string | null {
-    const says = [qualified(cellAt(cells, at.qualifier), portal), qualified(cellAt(cells, at.detection), true)]
+    const says = [
+      qualified(cellAt(cells, at.qualifier), portal),
+      detected(cellAt(cells, at.detection), at.detection?.heading ?? ''),
+    ]
     if (says.includes('unknown')) return null
     if (says.includes('missing')) return ''
     const strongest =

@@ -42,7 +42,8 @@ const HEADINGS: Readonly<Record<Exclude<Role, 'note'>, string>> = {
   result_text: 'resultat alphanumerique|result text|reported value|text result',
   qualifier:
     'qualifier|qual|flag|flags|q|lab flag|remark code|remark cd|data qualifier|result qualifier|resultqualifier notation|qualifikator|vorzeichen|prefix|sign|operator|signe|qualificatif|calificador|signo|measurequalifiercode|result measurequalifiercode',
-  detection: 'resultdetectionconditiontext|result resultdetectioncondition|detection condition|detect|detected',
+  detection:
+    'resultdetectionconditiontext|result resultdetectioncondition|detection condition|detect|detected|non detect|nondetect|non detected|not detected|nd',
   unit: 'unit|units|unit of measure|uom|result unit|einheit|einheiten|unite|unites|libelle unite|unidad|unidades|resultmeasure measureunitcode|result measureunit|determinand unit label|unit label',
   limit:
     'rl|mdl|loq|lod|pql|mrl|dl|ql|rdl|reporting limit|detection limit|quantitation limit|limit of detection|limit of quantification|bg|ng|bestimmungsgrenze|nachweisgrenze|lq|ld|limite de quantification|limite de detection|limite de cuantificacion|detectionquantitationlimitmeasure measurevalue|detectionlimit measurea',

@@ -1,6 +1,10 @@
 import { isProblem, type Problem } from '../words/problem'
+import { besideReadings } from './beside'
+import { cellProblem } from './cellProblem'
 import { createGrouper } from './grouper'
+import { readHeading } from './heading'
 import type { LabSample, RowOutcome } from './outcome'
+import { qualified, resultText } from './qualifier'
 import type { LabReading } from './reading'
 import type { CsvRecord } from './records'
 import {
@@ -23,7 +27,15 @@ const NOTED: ReadonlySet<Column['role']> = new Set(['note', 'status', 'kind'])
 
 /** One row a sample. */
 export function wideReader(understanding: Understanding): RowReader {
-  const columns = quantityColumns(understanding.columns, understanding)
+  const known = new Map(understanding.known.map((one) => [one.name, one]))
+  const quantityOf = (name: string) => {
+    const meant = readHeading(name, known).meaning?.quantities ?? []
+    return meant.length === 1 ? (meant[0] ?? null) : null
+  }
+  const columns = quantityColumns(understanding.columns, understanding).map((one) => ({
+    ...one,
+    ...besideReadings(one.column, understanding.columns, quantityOf),
+  }))
   const notes = understanding.columns.filter(({ role, heading }) => NOTED.has(role) && heading !== '')
   const dates = dateColumns(understanding)
   const named = columnOf(understanding, 'sample') ?? columnOf(understanding, 'place')
@@ -45,9 +57,16 @@ export function wideReader(understanding: Understanding): RowReader {
     const problems: Problem[] = []
     let filled = 0
     let same = 0
-    for (const { column, quantity, read: reader } of columns) {
-      const text = cells[column.index]
-      if (text === undefined || text === '') continue
+    for (const { column, quantity, read: reader, qualifier, limit } of columns) {
+      const says = qualifier === undefined ? 'plain' : qualified(cellAt(cells, qualifier), false)
+      const bare = cells[column.index] ?? ''
+      const text = says === 'plain' ? bare : resultText(bare, says, cellAt(cells, limit))
+      if (text === '' || says === 'missing') continue
+      if (says === 'unknown') {
+        filled++
+        problems.push(cellProblem('lab_unknown_qualifier', row, column.heading, cellAt(cells, qualifier)))
+        continue
+      }
       const reading = reader(text, row, column.heading)
       if (reading === null) continue
       filled++
