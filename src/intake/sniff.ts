@@ -10,6 +10,7 @@ import type { Known } from './known'
 import { besideOf, type RawColumn, rawColumns } from './layout'
 import { matchAnalyte } from './matchAnalyte'
 import { OF_RESULTS } from './roles'
+import { signDoubts } from './signDoubts'
 import { createLookup, type Lookup, type Table } from './table'
 import type { Answers, Column, Question, Understanding } from './understanding'
 import { likeOthers, unitOfOthers } from './unitOfOthers'
@@ -129,7 +130,7 @@ function understood(
   return {
     ...answer,
     problems: answerProblems(answers, settled, known),
-    doubts: doubtsOf(settled, raw, known, decimal),
+    doubts: [...doubtsOf(settled, raw, known, decimal), ...signDoubts(settled, raw, answer)],
   }
 }
 

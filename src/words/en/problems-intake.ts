@@ -22,6 +22,10 @@ export const problemsIntake = {
   'problem.lab_looks_wrong': '{path}: most readings are unlikely for {quantity} in {unit} (the middle one is {median})',
   'problem.lab_some_look_wrong':
     '{path}: {count|one reading is|# readings are} unlikely for {quantity} in {unit} ({found}), and likely in {looks_like}',
+  'problem.lab_qualifier_apart':
+    '{path}: "{found}" and the like do not say whose readings they limit; they are kept as a note',
+  'problem.lab_sign_in_heading':
+    '{path}: the heading ends in "{found}", and its numbers are read as they stand; where they are limits, write the sign into the cells',
   'problem.lab_mapping_unreadable': '{path} is not a mapping file: it is no JSON text.',
   'problem.lab_mapping_wrong': '{path}: this is not what a mapping file has here.',
   'problem.lab_answer_quantity': '{path}: there is no quantity “{found}”.',

@@ -25,6 +25,10 @@ export const problemsIntake = {
     '{path}: la mayoría de las mediciones son improbables para {quantity} en {unit} (la del centro es {median})',
   'problem.lab_some_look_wrong':
     '{path}: {count|una medición es improbable|# mediciones son improbables} para {quantity} en {unit} ({found}), y no en {looks_like}',
+  'problem.lab_qualifier_apart':
+    '{path}: "{found}" y similares no dicen qué mediciones limitan; se conservan como nota',
+  'problem.lab_sign_in_heading':
+    '{path}: el encabezado termina en "{found}", y sus números se leen tal cual; donde son límites, escriba el signo en las celdas',
   'problem.lab_mapping_unreadable': '{path} no es un archivo de correspondencia: no es texto JSON.',
   'problem.lab_mapping_wrong': '{path}: esto no es lo que un archivo de correspondencia tiene aquí.',
   'problem.lab_answer_quantity': '{path}: no hay ninguna magnitud «{found}».',
