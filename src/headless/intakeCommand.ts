@@ -114,7 +114,8 @@ async function* whole(head: Uint8Array, parts: AsyncIterator<Uint8Array>): Async
 
 function tellWhatIsUncertain({ doubts, columns, analytes, answers }: Understanding, { complain }: Streams): void {
   for (const doubt of doubts) {
-    const like = doubt.facts.looks_like === '' ? '' : ` ${say('intake.looks_like', doubt.facts)}`
+    const whole = doubt.code === 'lab_looks_wrong' && doubt.facts.looks_like !== ''
+    const like = whole ? ` ${say('intake.looks_like', doubt.facts)}` : ''
     complain(`${sentence(doubt)}.${like}`)
   }
   const headings = new Set([...columns, ...analytes].map(({ heading }) => heading))

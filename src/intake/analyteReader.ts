@@ -1,6 +1,6 @@
 import { answerFor } from './answerFor'
-import { matchColumn } from './columns'
 import { analyteKey } from './layout'
+import { matchAnalyte } from './matchAnalyte'
 import { type CellReader, createCellReader } from './reading'
 import type { Understanding } from './understanding'
 
@@ -30,12 +30,14 @@ export function createAnalytes(understanding: Understanding): (heading: string, 
   }
   return (heading, text, row) => {
     const [only, other] = given.get(heading) ?? []
+    const asWritten = seen.get(analyteKey(heading, text))
+    if (asWritten !== undefined) return asWritten
     const unit = text === '' && only !== undefined && other === undefined ? only : text
     const key = analyteKey(heading, unit)
     const before = seen.get(key)
     if (before !== undefined) return before
     const beside = { ...understanding.beside, unit: unit === '' ? null : unit }
-    const { column, question, units } = matchColumn(
+    const { column, question, units } = matchAnalyte(
       row,
       heading,
       known,

@@ -8,6 +8,7 @@ import { type LabUnit, labUnit } from './labUnit'
 import { ROLES } from './roles'
 import { spelling } from './spelling'
 import type { Column, ColumnAnswer, Question, Why } from './understanding'
+import { unsaidUnits } from './unsaidUnits'
 
 /** A column as far as its heading tells, and what is still open about it. */
 export interface Matched {
@@ -25,19 +26,6 @@ export interface Beside {
   readonly french: boolean
   /** the heading's unit from a row or a column of its own */
   readonly unit: string | null
-}
-
-/** Units that laboratories leave out of a heading, beside the canonical one. */
-const UNSAID: Readonly<Record<string, readonly string[]>> = {
-  temperature: ['°F'],
-  bottle_temperature: ['°F'],
-  air_temperature: ['°F'],
-  conductivity: ['mS/cm'],
-  salt: ['g/L'],
-  total_hardness: ['°dH', '°fH', 'mmol/L as CaCO3'],
-  calcium_hardness: ['°dH', '°fH'],
-  total_alkalinity: ['°dH', '°fH', 'mmol/L as HCO3'],
-  phosphate: ['µg/L as PO4'],
 }
 
 /** Matches one heading (or analyte) with a quantity and a unit, or with a role, or keeps it as a note and says why. */
@@ -185,7 +173,7 @@ function statesNoBasis(text: string, basis: string, known: Known): boolean {
 /** No unit in the heading: the canonical one, unless laboratories use another and the readings say so. */
 function unsaid(column: Column, known: Known, read: Heading, basis: string | undefined): Matched {
   const own = basis === undefined ? known.unit : `mg/L as ${basis}`
-  const codes = [own, ...(UNSAID[known.name] ?? [])]
+  const codes = [own, ...unsaidUnits(known.name)]
   const units = codes.flatMap((code) => {
     const unit = labUnit(code, known, read.at)
     return isProblem(unit) ? [] : [unit]

@@ -8,6 +8,8 @@ export interface Dialect {
   readonly table: Table | null
 }
 
+const EVEN = 0.8
+
 const DELIMITERS = [',', ';', '\t', '|'] as const
 
 /**
@@ -31,6 +33,9 @@ function cut(text: string, delimiter: string, look: Lookup, whole: boolean): Dia
 
 function better(a: Dialect, b: Dialect): boolean {
   const [scoreA, scoreB] = [a.table?.score ?? 0, b.table?.score ?? 0]
+  // one that cuts no line at all finds its heading inside the lines that another cuts evenly
+  if (evenness(a) === 0 && evenness(b) > EVEN) return false
+  if (evenness(b) === 0 && evenness(a) > EVEN) return true
   return scoreA === scoreB ? evenness(a) > evenness(b) : scoreA > scoreB
 }
 

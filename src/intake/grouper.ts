@@ -1,4 +1,5 @@
 import { cellProblem } from './cellProblem'
+import { createCombine, type Gathered } from './combine'
 import { createMemory } from './memory'
 import type { LabSample, RowOutcome } from './outcome'
 import type { LabReading } from './reading'
@@ -23,13 +24,10 @@ export interface SampleHead {
   readonly date: string
 }
 
-interface Open {
+interface Open extends Gathered {
   readonly row: number
   readonly head: SampleHead
-  readonly readings: Record<string, LabReading>
   readonly notes: Record<string, string>
-  /** by quantity: how many values a mean is of, or how many times it was read where each time is kept */
-  readonly counts: Record<string, number>
   readonly repeats: number | null
 }
 
@@ -40,26 +38,11 @@ const MANY = 100_000
 export function createGrouper(understanding: Understanding): Grouper {
   const rule = understanding.answers.replicates ?? 'keep'
   const most = understanding.shape === 'long' && understanding.bySample ? FEW : MANY
-  const units = new Map(understanding.known.map(({ name, unit }) => [name, unit]))
+  const combine = createCombine(understanding)
   const open = new Map<string, Open>()
   const closed = new Set<string>()
   const recent = createRecentSamples()
   const waitingNotes = createMemory<Record<string, string>>()
-
-  /** A reading limited by the method has no mean: the earlier reading stands. */
-  function combine(one: Open, quantity: string, reading: LabReading): void {
-    const before = one.readings[quantity]
-    if (before === undefined || rule === 'last') {
-      one.readings[quantity] = reading
-      return
-    }
-    if (rule === 'first' || before.kind !== 'value' || reading.kind !== 'value') return
-    const count = (one.counts[quantity] ?? 1) + 1
-    one.counts[quantity] = count
-    const mean = before.canonical + (reading.canonical - before.canonical) / count
-    const unit = units.get(quantity) ?? ''
-    one.readings[quantity] = { kind: 'value', entered: String(mean), unit, canonical: mean, mark: 'mean' }
-  }
 
   /** Gives the oldest samples away once too many are open, a tenth at a time. */
   function close(): RowOutcome[] {

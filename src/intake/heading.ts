@@ -31,6 +31,8 @@ export function readHeading(heading: string, known: ReadonlyMap<string, Known>):
     const unit = exact?.[2] ?? null
     return { meaning: { quantities: [contract.name] }, unit, at: null, confidence: 1, why: [because('contract_name')] }
   }
+  const counted = unknownBasis(heading)
+  if (counted !== null) return { ...NOTHING, why: [because('basis_unknown', { found: counted })] }
   const tokens = heading
     .replace(/[()[\]{}_]/g, ' ')
     .split(/[\s,;:]+/)
@@ -47,6 +49,23 @@ export function readHeading(heading: string, known: ReadonlyMap<string, Known>):
     if (found !== null && /[/%]|^pp[mb]$/i.test(tokens[i] ?? '')) return found
   }
   return unitProblem(heading, known) ?? NOTHING
+}
+
+const COUNTED_AS = /(?<![\p{L}\d])(?:as|als|en|como|comme|ausgedrückt als)\s+([A-Z][\w+-]*)/u
+/** A formula of common elements: `SO4-S`, `Fe`, `CaO`; `Received` is none. */
+const FORMULA = /^(?:(?:Al|Br|Ca|Cl|Cu|Fe|Mg|Mn|Na|Si|Zn|[CHIKNOPSF])\d*)+[+-]*\d?(?:-(?:N|P|S))?$/
+
+/**
+ * What a heading is counted as, where that is neither a basis that we can convert from nor the substance itself: sulfate
+ * as S is a third of sulfate. Such a word is never passed over.
+ */
+function unknownBasis(heading: string): string | null {
+  const formula = COUNTED_AS.exec(heading)?.[1] ?? ''
+  if (!FORMULA.test(formula) || BASIS_SPELLINGS.has(formula.toLowerCase())) return null
+  const before = heading.slice(0, COUNTED_AS.exec(heading)?.index ?? 0).split(/[\s,;:([]+/)
+  const itself = MEANINGS.get(spelling(formula))?.quantities
+  const named = before.map((_, i) => meant(spelling(before.slice(0, i + 1).join(' ')))?.meaning?.quantities)
+  return itself !== undefined && named.some((quantities) => quantities?.join() === itself.join()) ? null : formula
 }
 
 /** Units that are understood, and are refused or asked about later. */
@@ -85,11 +104,13 @@ function meant(name: string): Named | null {
   if (direct !== undefined) return sure(direct, 0.95, 'known_spelling', name)
   const core = name.split(' ').filter((word) => !BESIDE_THE_POINT.has(word) && !/^\d{1,2}$/.test(word))
   const less = core.join(' ')
-  if (less !== name && less !== '') {
+  // what is left of `Pool B` is a letter that tells pools apart, and no analyte
+  if (less !== name && less.length > 1) {
     const found = meant(less)
     return found === null ? null : { ...found, confidence: Math.min(found.confidence, 0.85) }
   }
-  if (name.length < 8) return null
+  // `sulfate s` is no slip for sulfates
+  if (name.length < 8 || /(?:^| )\p{L}(?: |$)/u.test(name)) return null
   for (const [spelled, meaning] of MEANINGS) {
     if (oneSlip(name, spelled)) return sure(meaning, 0.65, 'close_spelling', spelled)
   }

@@ -1,3 +1,7 @@
+import { createAside } from './aside'
+import { createNaming } from './fraction'
+import { isBesideSamples } from './notASample'
+import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
 import { spelling } from './spelling'
 import type { Lookup, Table } from './table'
@@ -10,6 +14,8 @@ export interface RawColumn {
   /** from a row or column of units */
   readonly unit: string | null
   readonly texts: readonly string[]
+  /** of results without a unit: the one unit that the analyte has in other rows, and the results there */
+  readonly elsewhere?: { readonly unit: string; readonly texts: readonly string[] }
 }
 
 const MOST_ANALYTES = 500
@@ -22,7 +28,11 @@ export function rawColumns(records: readonly CsvRecord[], table: Table, look: Lo
 function across(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
   const headings = records[table.header]?.cells ?? []
   const units = table.units === null ? [] : (records[table.units]?.cells ?? [])
-  const data = records.slice((table.units ?? table.header) + 1).filter(({ broken }) => broken !== true)
+  // limits and means among the samples tell nothing of their units
+  const aside = createAside((role) => headings.findIndex((heading) => look(heading) === role))
+  const data = records
+    .slice((table.units ?? table.header) + 1)
+    .filter(({ cells, broken }) => broken !== true && aside(cells) === null)
   const columns = headings.map((heading, index): RawColumn => {
     const unit = (units[index] ?? '').trim().replace(/^[[(](.*)[\])]$/, '$1')
     return {
@@ -38,11 +48,12 @@ function across(records: readonly CsvRecord[], table: Table, look: Lookup): read
 
 function analytes(data: readonly CsvRecord[], headings: readonly string[], look: Lookup): readonly RawColumn[] {
   const place = (role: string) => headings.findIndex((heading) => look(heading) === role)
-  const [name, unit] = [place('analyte'), place('unit')]
+  const [name, fraction, unit] = [place('analyte'), place('fraction'), place('unit')]
+  const nameOf = createNaming(look.known)
   const result = place('result') === -1 ? place('result_text') : place('result')
   const found = new Map<string, { heading: string; unit: string | null; index: number; texts: string[] }>()
   for (const { row, cells } of data) {
-    const heading = (cells[name] ?? '').trim()
+    const heading = nameOf((cells[name] ?? '').trim(), (cells[fraction] ?? '').trim())
     const measured = (cells[unit] ?? '').trim()
     if (heading === '') continue
     const key = analyteKey(heading, measured)
@@ -54,8 +65,11 @@ function analytes(data: readonly CsvRecord[], headings: readonly string[], look:
   }
   return [...found.values()].flatMap((one): RawColumn[] => {
     const siblings = [...found.values()].filter((other) => other.heading === one.heading && other.unit !== null)
+    const [only, other] = siblings
+    if (one.unit !== null || only === undefined || other !== undefined) return [{ kind: 'analyte', ...one }]
     // a result "not detected" often has no unit: it is in the unit of the others
-    return one.unit === null && siblings.length === 1 ? [] : [{ kind: 'analyte', ...one }]
+    const numbers = one.texts.some((text) => numberIn(text) !== null)
+    return numbers ? [{ kind: 'analyte', ...one, elsewhere: { unit: only.unit ?? '', texts: only.texts } }] : []
   })
 }
 
@@ -65,11 +79,12 @@ export function analyteKey(heading: string, unit: string): string {
 }
 
 function downwards(records: readonly CsvRecord[], table: Table, look: Lookup): readonly RawColumn[] {
+  const names = records[table.header]?.cells ?? []
   return records.flatMap(({ row, cells, broken }, i): RawColumn[] => {
     const heading = (cells[table.labels] ?? '').trim()
     if (broken === true || heading === '' || (i < table.header && look(heading) !== 'date')) return []
     const unit = table.unitColumn === null ? '' : (cells[table.unitColumn] ?? '').trim()
-    const texts = cells.slice(table.firstSample)
+    const texts = cells.filter((_, at) => at >= table.firstSample && !isBesideSamples((names[at] ?? '').trim()))
     return [
       { kind: i === table.header ? 'column' : 'analyte', index: row, heading, unit: unit === '' ? null : unit, texts },
     ]

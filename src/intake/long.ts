@@ -1,13 +1,15 @@
 import { isProblem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
 import { cellProblem } from './cellProblem'
+import { createNaming } from './fraction'
 import { createGrouper } from './grouper'
 import { readCell } from './numbers'
 import type { RowOutcome } from './outcome'
-import { qualified, resultText } from './qualifier'
+import { detected, qualified, resultText } from './qualifier'
 import type { CsvRecord } from './records'
 import type { Role } from './roles'
 import {
+  asideBy,
   cellAt,
   columnOf,
   dateColumns,
@@ -28,6 +30,7 @@ export function longReader(understanding: Understanding): RowReader {
     sample: column('sample'),
     place: column('place'),
     analyte: column('analyte'),
+    fraction: column('fraction'),
     result: column('result'),
     resultText: column('result_text'),
     qualifier: column('qualifier'),
@@ -40,7 +43,9 @@ export function longReader(understanding: Understanding): RowReader {
   const under = lastHeaderRow(understanding)
   const width = understanding.columns.length
   const portal = PORTALS.has(spelling(at.analyte?.heading ?? ''))
+  const nameOf = createNaming(new Map(understanding.known.map((one) => [one.name, one])))
   const analyteOf = createAnalytes(understanding)
+  const aside = asideBy(understanding)
   const grouper = createGrouper(understanding)
   let met = 0
 
@@ -52,9 +57,12 @@ export function longReader(understanding: Understanding): RowReader {
     if (isBlank(cells)) return skip('blank')
     const wrong = malformed(record, width)
     if (wrong !== null) return [refuse(record, wrong)]
-    const heading = cellAt(cells, at.analyte)
+    const name = cellAt(cells, at.analyte)
+    if (name === at.analyte?.heading) return skip('header_again')
+    const heading = nameOf(name, cellAt(cells, at.fraction))
+    const set = aside(cells)
+    if (set !== null) return skip(set)
     const result = resultOf(cells)
-    if (heading === at.analyte?.heading) return skip('header_again')
     if (result === null) return [refuse(record, cellProblem('lab_unknown_qualifier', row, heading, qualifiers(cells)))]
     if (heading === '') {
       return result === '' ? skip('nothing_measured') : [refuse(record, cellProblem('lab_no_analyte', row, '', result))]
@@ -81,7 +89,10 @@ export function longReader(understanding: Understanding): RowReader {
 
   /** The result with its qualifier and limit in one text; null where a qualifier is not understood. */
   function resultOf(cells: readonly string[]): string | null {
-    const says = [qualified(cellAt(cells, at.qualifier), portal), qualified(cellAt(cells, at.detection), true)]
+    const says = [
+      qualified(cellAt(cells, at.qualifier), portal),
+      detected(cellAt(cells, at.detection), at.detection?.heading ?? ''),
+    ]
     if (says.includes('unknown')) return null
     if (says.includes('missing')) return ''
     const strongest =

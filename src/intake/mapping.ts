@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { type Problem, problem } from '../words/problem'
+import { answerFor } from './answerFor'
 import type { Answers, Column, Understanding } from './understanding'
 
 z.config({ jitless: true })
@@ -16,7 +17,10 @@ const columnSchema = z.strictObject({
       'date',
       'time',
       'note',
+      'status',
+      'kind',
       'analyte',
+      'fraction',
       'result',
       'result_text',
       'qualifier',
@@ -84,7 +88,12 @@ export function mappingOf(understanding: Understanding, name: string): Mapping {
     ...(decimal === null ? {} : { decimal }),
     ...(dates === null ? {} : { dates }),
     ...(answers.replicates === undefined ? {} : { replicates: answers.replicates }),
-    columns: Object.fromEntries([...columns, ...analytes].flatMap(settledColumn)),
+    columns: Object.fromEntries([
+      ...columns.flatMap((column) => settledColumn(column)),
+      ...analytes.filter(({ unitText }) => unitText !== null).flatMap((one) => statedColumn(one, answers)),
+      // what rows without a unit were read in is what the next file's are to be read in
+      ...analytes.filter(({ unitText }) => unitText === null).flatMap((one) => settledColumn(one)),
+    ]),
   }
 }
 
@@ -93,6 +102,15 @@ function settledColumn({ heading, role, quantity, unit }: Column): [string, z.in
   if (role !== 'quantity') return [[heading, { role }]]
   if (quantity === null) return []
   return [[heading, unit === null || unit.times !== 1 ? { quantity } : { quantity, unit: unit.code }]]
+}
+
+/** A unit that stands in the rows is the rows' own, but for what was asked or told of it. */
+function statedColumn(column: Column, answers: Answers): [string, z.infer<typeof columnSchema>][] {
+  const answered = answerFor(answers, column.heading).unit
+  if (answered !== undefined)
+    return settledColumn(column).map(([heading, kept]) => [heading, { ...kept, unit: answered }])
+  const told = column.why.some(({ code }) => code === 'among_ions')
+  return settledColumn(told ? column : { ...column, unit: null })
 }
 
 /** The kept mapping that was made for a file with these headings, the last kept first. */

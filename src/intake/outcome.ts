@@ -17,8 +17,10 @@ export interface LabSample {
 /** Why a row made no sample of its own though nothing is wrong with it. */
 export type SkipRule =
   | 'blank'
-  /** of a file with samples across: a column of limits, methods or remarks */
+  /** a mean, a limit, a blank; of a file with samples across also a column of methods or remarks */
   | 'not_a_sample'
+  /** the laboratory itself says that the result is not to be used */
+  | 'rejected'
   /** a footnote, or a row in which nothing was measured */
   | 'nothing_measured'
   | 'header_again'
@@ -31,7 +33,8 @@ export type SkipRule =
 
 /**
  * What became of one row. Rows are counted as a spreadsheet shows them (in a file with samples across, its columns: A is
- * 1). Every row under the header has exactly one outcome; a sample's stands for its first row.
+ * 1). Every row under the header has exactly one outcome; a sample's stands for its first row. Where samples stand
+ * across and an analyte comes again, a column gives a further sample that repeats its own row, and counts once more.
  */
 export type RowOutcome =
   | { readonly kind: 'sample'; readonly row: number; readonly sample: LabSample }

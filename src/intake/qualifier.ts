@@ -1,4 +1,5 @@
 import { readCell } from './numbers'
+import { spelling } from './spelling'
 
 /** What a qualifier or a detection condition beside a result says of it. */
 export type Qualified = 'plain' | 'under' | 'over' | 'estimated' | 'missing' | 'unknown'
@@ -28,6 +29,18 @@ export function qualified(text: string, portal: boolean): Qualified {
   if (word.kind === 'missing') return /^[-–—.]+$/.test(trimmed) ? 'plain' : 'missing'
   if (word.kind === 'censored' && word.limit === null) return word.sign === '<' ? 'under' : 'over'
   return /^(?:ok|valid|accepted|final|detected|y)$/i.test(trimmed) ? 'plain' : 'unknown'
+}
+
+const YES = /^(?:true|yes|y|x|1|ja|oui|si|sí)$/i
+const NO = /^(?:false|no|n|0|nein|non)$/i
+
+/** Reads the text of a column that says whether something was detected; some say it with yes and no. */
+export function detected(text: string, heading: string): Qualified {
+  const answer = text.trim()
+  const [yes, no] = [YES.test(answer), NO.test(answer)]
+  if (!yes && !no) return qualified(text, true)
+  const negated = /^n(?:on?|d)/.test(spelling(heading))
+  return yes === negated ? 'under' : 'plain'
 }
 
 /** The text of a result with what stands beside it: `0.05` and `U` are `<0.05`; nothing and `ND` take the limit's column. */

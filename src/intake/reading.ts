@@ -3,6 +3,7 @@ import { isProblem, type Problem } from '../words/problem'
 import { cellProblem } from './cellProblem'
 import type { Known } from './known'
 import { canonicalOf, type LabUnit, labUnit } from './labUnit'
+import { isLikely, likelyRange } from './likely'
 import { type CellReading, readCell } from './numbers'
 import type { Understanding } from './understanding'
 
@@ -42,7 +43,7 @@ export function createCellReader(known: Known, unit: LabUnit | null, decimal: Un
   }
   const symbol = unitOfCode(known.unit)?.symbol ?? known.unit
   const [low, high] = known.accept ?? [-Infinity, Infinity]
-  const [least, most] = known.plausible ?? [-Infinity, Infinity]
+  const likely = known.plausible === undefined ? undefined : likelyRange(known)
 
   function refused(code: string, text: string, row: number, column: string): Problem {
     return cellProblem(code, row, column, text, {
@@ -77,7 +78,7 @@ export function createCellReader(known: Known, unit: LabUnit | null, decimal: Un
       }
     }
     const entered = own.times === 1 ? cell.figures : String(cell.value * own.times)
-    if (value < least || value > most)
+    if (likely !== undefined && !isLikely(value, known, likely))
       return { kind: 'value', entered, unit: own.code, canonical: value, mark: 'unlikely' }
     if (cell.estimated) return { kind: 'value', entered, unit: own.code, canonical: value, mark: 'estimated' }
     return { kind: 'value', entered, unit: own.code, canonical: value }

@@ -1,4 +1,5 @@
 import type { Problem } from '../words/problem'
+import { type Aside, createAside } from './aside'
 import { cellProblem } from './cellProblem'
 import { readDate, withTime } from './dates'
 import type { RowOutcome } from './outcome'
@@ -28,6 +29,10 @@ export function quantityColumns(columns: readonly Column[], understanding: Under
     if (known === undefined || (column.unit === null && known.choices === undefined)) return []
     return [{ column, quantity: known.name, read: createCellReader(known, column.unit, understanding.decimal) }]
   })
+}
+
+export function asideBy(understanding: Understanding): Aside {
+  return createAside((role) => columnOf(understanding, role)?.index ?? -1)
 }
 
 export function columnOf(understanding: Understanding, role: Role): Column | undefined {

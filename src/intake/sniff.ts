@@ -8,9 +8,12 @@ import { doubtsOf } from './doubts'
 import { dateEvidence, decimalEvidence, unitByReadings } from './evidence'
 import type { Known } from './known'
 import { besideOf, type RawColumn, rawColumns } from './layout'
+import { matchAnalyte } from './matchAnalyte'
 import { OF_RESULTS } from './roles'
+import { signDoubts } from './signDoubts'
 import { createLookup, type Lookup, type Table } from './table'
 import type { Answers, Column, Question, Understanding } from './understanding'
+import { likeOthers, unitOfOthers } from './unitOfOthers'
 
 /** As much of a file as is looked at: some thousands of rows. */
 export const HEAD_BYTES = 262_144
@@ -77,7 +80,12 @@ function understood(
   const beside = besideOf(raw, look)
   const matched = raw.map((one) => {
     const context = { ...beside, unit: one.unit }
-    return { raw: one, ...matchColumn(one.index, one.heading, known, context, answerFor(answers, one.heading)) }
+    const answer = answerFor(answers, one.heading)
+    if (one.kind === 'column') return { raw: one, ...matchColumn(one.index, one.heading, known, context, answer) }
+    const alone = matchAnalyte(one.index, one.heading, known, context, answer)
+    if (one.elsewhere === undefined || answer.unit !== undefined) return { raw: one, ...alone }
+    const stated = matchAnalyte(one.index, one.heading, known, { ...context, unit: one.elsewhere.unit }, answer)
+    return { raw: one, ...unitOfOthers(alone, stated) }
   })
   const cells = matched.flatMap(({ raw: { texts }, column }) => {
     const one = known.get(column.quantity ?? '')
@@ -122,7 +130,7 @@ function understood(
   return {
     ...answer,
     problems: answerProblems(answers, settled, known),
-    doubts: doubtsOf(settled, raw, known, decimal),
+    doubts: [...doubtsOf(settled, raw, known, decimal), ...signDoubts(settled, raw, answer)],
   }
 }
 
@@ -145,7 +153,9 @@ function settle(
   if (one.question !== null) questions.push(one.question)
   const quantity = known.get(column.quantity ?? '')
   if (quantity === undefined || units.length < 2) return column
-  const unit = unitByReadings(units, quantity, raw.texts, decimal)
+  const unit = likeOthers(units, quantity, raw, decimal)
+    ? (units[0] ?? null)
+    : unitByReadings(units, quantity, raw.texts, decimal)
   if (unit === null) {
     const facts = { heading: column.heading, found: '', quantity: quantity.name }
     questions.push({ code: 'which_unit', heading: column.heading, facts, choices: units.map(({ code }) => code) })
@@ -153,7 +163,7 @@ function settle(
   }
   if (unit === units[0]) return column
   const why = [
-    ...column.why.filter(({ code }) => code !== 'unit_unsaid'),
+    ...column.why.filter(({ code }) => code !== 'unit_unsaid' && code !== 'unit_of_others'),
     { code: 'unit_by_readings', facts: { unit: unit.code } },
   ]
   return { ...column, unit, why, confidence: Math.min(column.confidence, 0.75) }
@@ -161,7 +171,8 @@ function settle(
 
 /**
  * One column a quantity and a role: the surest, at equal terms the first. The others are kept as notes and say so. In a
- * long file several analytes may name one quantity; there the rule for repeated readings decides.
+ * long file several analytes may name one quantity, and one of a transposed file may come again; there the rule for
+ * repeated readings decides.
  */
 function onlyOnce(columns: readonly Column[], shape: Understanding['shape']): readonly Column[] {
   const purpose = ({ role, quantity }: Column) => (role === 'quantity' ? quantity : role === 'note' ? null : role)
@@ -174,6 +185,7 @@ function onlyOnce(columns: readonly Column[], shape: Understanding['shape']): re
   return columns.map((column) => {
     const kept = best.get(purpose(column) ?? '')
     if (kept === undefined || kept === column || (shape === 'long' && column.role === 'quantity')) return column
+    if (shape === 'transposed' && kept.heading === column.heading && kept.unitText === column.unitText) return column
     const why = [{ code: 'second_of', facts: { quantity: purpose(column) ?? '', heading: kept.heading } }]
     return { ...column, role: 'note', quantity: null, unit: null, confidence: 0, why }
   })

@@ -4,7 +4,7 @@ import { readHeading } from './heading'
 import type { Known } from './known'
 import { numberIn } from './numbers'
 import type { CsvRecord } from './records'
-import { ROLES, type Role } from './roles'
+import { OF_RESULTS, ROLES, type Role } from './roles'
 import { spelling } from './spelling'
 import type { Answers, Shape } from './understanding'
 
@@ -62,7 +62,9 @@ export function findTable(records: readonly CsvRecord[], look: Lookup): Table | 
     if (quantities === 0 && !long) continue
     // sentences above the table name quantities too, but stand beside numbers or alone
     const numbers = cells.filter((cell) => numberIn(cell) !== null).length
-    const score = quantities * 2 + kinds.filter((kind) => kind !== null).length - quantities - numbers * 3
+    // of a row over samples across, what speaks of results is no heading of a column, and a sample `B` is not boron
+    const told = kinds.filter((kind) => kind !== null && (long || !(kinds.includes('analyte') && isOfResults(kind))))
+    const score = quantities + told.length - numbers * 3
     if (score <= 0 || (best !== null && score <= best.score)) continue
     best = { shape: long ? 'long' : 'wide', header: i, units: null, labels: 0, unitColumn: null, firstSample: 0, score }
   }
@@ -89,12 +91,13 @@ function transposed(rows: readonly CsvRecord[], look: Lookup): Table | null {
   for (const labels of [0, 1]) {
     const named = rows.flatMap(({ cells }, i) => (look(cells[labels] ?? '') === 'quantity' ? [i] : []))
     const [first = 0] = named
-    // names that come again and again are analytes of a file with one result a row
     const different = new Set(named.map((i) => spelling(rows[i]?.cells[labels] ?? ''))).size
-    if (named.length < 2 || different < 0.8 * named.length || (best !== null && named.length * 2 <= best.score))
-      continue
+    if (named.length < 2 || (best !== null && named.length * 2 <= best.score)) continue
     const unitColumn = unitsIn(rows, named, labels + 1, look)
     const firstSample = (unitColumn ?? labels) + 1
+    // names that come again and again are analytes of a file with one result a row
+    const again = different < 0.8 * named.length
+    if (again && (different < 2 || !besideEachOther(rows, named, labels, firstSample, look))) continue
     const numbers = named.filter((i) =>
       (rows[i]?.cells ?? []).slice(firstSample).some((cell) => numberIn(cell) !== null),
     )
@@ -103,6 +106,28 @@ function transposed(rows: readonly CsvRecord[], look: Lookup): Table | null {
     best = { shape: 'transposed', header, units: null, labels, unitColumn, firstSample, score: named.length * 2 }
   }
   return best
+}
+
+/**
+ * Whether samples stand side by side under a header that names the analytes' column and none for results: then an
+ * analyte that comes again was measured again.
+ */
+function besideEachOther(
+  rows: readonly CsvRecord[],
+  named: readonly number[],
+  labels: number,
+  from: number,
+  look: Lookup,
+): boolean {
+  const header = rows.slice(0, named[0]).find(({ cells }) => look(cells[labels] ?? '') === 'analyte')
+  if (labels !== 0 || header === undefined) return false
+  if (header.cells.slice(from).some((cell) => isOfResults(look(cell)))) return false
+  const several = named.filter((i) => (rows[i]?.cells ?? []).slice(from).filter((c) => c.trim() !== '').length > 1)
+  return several.length * 2 > named.length
+}
+
+function isOfResults(kind: Role | 'quantity' | null): boolean {
+  return kind !== null && OF_RESULTS.has(kind)
 }
 
 function unitsIn(rows: readonly CsvRecord[], named: readonly number[], column: number, look: Lookup): number | null {

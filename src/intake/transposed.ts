@@ -1,9 +1,10 @@
 import { isProblem, type Problem } from '../words/problem'
 import { createAnalytes } from './analyteReader'
 import { cellProblem } from './cellProblem'
+import { createCombine, type Gathered } from './combine'
 import { readDate } from './dates'
+import { isBesideSamples, isRejected } from './notASample'
 import type { LabSample, RowOutcome } from './outcome'
-import type { LabReading } from './reading'
 import type { CsvRecord } from './records'
 import { ROLES } from './roles'
 import { isBlank, type RowReader } from './rowReader'
@@ -11,49 +12,67 @@ import { spelling } from './spelling'
 import type { Understanding } from './understanding'
 
 /**
- * Analytes down, samples across: each column is counted as a row. The file is small (few analytes), so it is read whole; a
+ * Analytes down, samples across: each column is counted as a row, and once more for each time that its analytes come again
+ * and are kept. The file is small (few analytes), so it is read whole; a
  * record with quotes that do not pair up is an analyte that nobody can read, and refuses all samples.
  */
 export function transposedReader(understanding: Understanding): RowReader {
   const { labels, unitColumn, firstSample } = understanding.across
+  const keep = (understanding.answers.replicates ?? 'keep') === 'keep'
+  const combine = createCombine(understanding)
   const records: CsvRecord[] = []
-  let samples = 0
+  let met = 0
 
-  function read(index: number, lines: readonly Line[]): RowOutcome {
+  function read(index: number, lines: readonly Line[]): RowOutcome[] {
     const row = index + 1
-    const readings: Record<string, LabReading> = {}
+    const turns: Gathered[] = [{ readings: {}, counts: {} }]
     const notes: Record<string, string> = Object.create(null)
     const problems: Problem[] = []
     let [name, date] = ['', '']
+    let rejected = false
     for (const line of lines) {
       const text = (line.record.cells[index] ?? '').trim()
       const place = name === '' ? line.heading : `${name}, ${line.heading}`
       if (line.record.broken === true)
         problems.push(cellProblem('lab_broken_quotes', line.record.row, '', line.record.cells[0] ?? ''))
       else if (line.kind === 'name') name = text
+      else if (line.kind === 'status') rejected = isRejected(text)
       else if (line.kind === 'date') {
         const found = readDate(text, understanding.dates)
         if (found.kind === 'date') date = found.iso
         if (found.kind === 'unreadable') problems.push(cellProblem(`lab_${found.why}`, line.record.row, place, text))
       } else if (text !== '') {
         const { analyte } = line
-        if (analyte.kind === 'other') notes[line.heading] = text
+        if (analyte.kind === 'other')
+          notes[line.heading] = notes[line.heading] === undefined ? text : `${notes[line.heading]}; ${text}`
         else if (analyte.kind === 'unanswered')
           problems.push(cellProblem('lab_unanswered', line.record.row, place, text, { choices: analyte.choices }))
         else {
           const reading = analyte.read(text, line.record.row, place)
           if (isProblem(reading)) problems.push(reading)
-          else if (reading !== null && readings[analyte.quantity] === undefined) readings[analyte.quantity] = reading
+          else if (reading !== null) combine(turnFor(turns, analyte.quantity), analyte.quantity, reading)
         }
       }
     }
     const cells = lines.map(({ record }) => record.cells[index] ?? '')
-    if (NO_SAMPLES.has(spelling(name))) return { kind: 'skipped', row, rule: 'not_a_sample' }
-    if (problems.length > 0) return { kind: 'refused', row, problems, cells }
-    if (Object.keys(readings).length === 0)
-      return { kind: 'skipped', row, rule: cells.every((cell) => cell.trim() === '') ? 'blank' : 'nothing_measured' }
-    const sample: LabSample = { name, date, readings, notes }
-    return { kind: 'sample', row, sample }
+    if (rejected) return [{ kind: 'skipped', row, rule: 'rejected' }]
+    if (isBesideSamples(name)) return [{ kind: 'skipped', row, rule: 'not_a_sample' }]
+    if (problems.length > 0) return [{ kind: 'refused', row, problems, cells }]
+    if (Object.keys(turns[0]?.readings ?? {}).length === 0)
+      return [{ kind: 'skipped', row, rule: cells.every((cell) => cell.trim() === '') ? 'blank' : 'nothing_measured' }]
+    return turns.map(({ readings }, turn) => {
+      const sample: LabSample = { name, date, readings, notes: turn === 0 ? notes : {} }
+      return { kind: 'sample', row, sample: turn === 0 ? sample : { ...sample, repeats: row } }
+    })
+  }
+
+  /** Where repeated readings are kept side by side: the first sample of this column that has none of the quantity yet. */
+  function turnFor(turns: Gathered[], quantity: string): Gathered {
+    const free = keep ? turns.find(({ readings }) => readings[quantity] === undefined) : turns[0]
+    if (free !== undefined) return free
+    const next = { readings: {}, counts: {} }
+    turns.push(next)
+    return next
   }
 
   return {
@@ -64,21 +83,17 @@ export function transposedReader(understanding: Understanding): RowReader {
     end() {
       const lines = linesOf(records, understanding, labels, unitColumn)
       const width = records.reduce((most, { cells }) => Math.max(most, filledWidth(cells)), 0)
-      samples = Math.max(0, width - firstSample)
-      return Array.from({ length: samples }, (_, i) => read(firstSample + i, lines))
+      const samples = Math.max(0, width - firstSample)
+      const outcomes = Array.from({ length: samples }, (_, i) => read(firstSample + i, lines)).flat()
+      met = outcomes.length
+      return outcomes
     },
-    met: () => samples,
+    met: () => met,
   }
 }
 
-/** Columns beside the samples that say what is wanted, or how it was measured. */
-const NO_SAMPLES: ReadonlySet<string> = new Set(
-  'target|targets|limit|limits|limit value|range|reference range|reference|guideline|standard|min|max|minimum|maximum|wanted|rl|mdl|loq|method|methods|remark|remarks|comment|comments|grenzwert|grenzwerte|sollwert|soll|richtwert|referenzwert|bereich|bg|methode|verfahren|bemerkung|limite|limites|valeur limite|reference de qualite|norme|methode|remarque|valor limite|limite legal|metodo|observaciones|unit|units|einheit|unite|unidad'.split(
-    '|',
-  ),
-)
-
 type Line =
+  | { readonly kind: 'status'; readonly record: CsvRecord; readonly heading: string }
   | { readonly kind: 'name'; readonly record: CsvRecord; readonly heading: string }
   | { readonly kind: 'date'; readonly record: CsvRecord; readonly heading: string }
   | {
@@ -106,6 +121,7 @@ function linesOf(
       return [{ kind: 'name', record, heading }]
     }
     if (!named && (role === 'sample' || role === 'place')) return [{ kind: 'name', record, heading }]
+    if (role === 'status') return [{ kind: 'status', record, heading }]
     const unit = unitColumn === null ? '' : (record.cells[unitColumn] ?? '').trim()
     return [{ kind: 'analyte', record, heading, analyte: analyteOf(heading, unit, record.row) }]
   })

@@ -1,9 +1,14 @@
 import { isProblem, type Problem } from '../words/problem'
+import { besideReadings } from './beside'
+import { cellProblem } from './cellProblem'
 import { createGrouper } from './grouper'
+import { readHeading } from './heading'
 import type { LabSample, RowOutcome } from './outcome'
+import { qualified, resultText } from './qualifier'
 import type { LabReading } from './reading'
 import type { CsvRecord } from './records'
 import {
+  asideBy,
   cellAt,
   columnOf,
   dateColumns,
@@ -15,17 +20,29 @@ import {
   type RowReader,
   refuse,
 } from './rowReader'
-import type { Understanding } from './understanding'
+import type { Column, Understanding } from './understanding'
+
+/** What is kept as text with a sample. */
+const NOTED: ReadonlySet<Column['role']> = new Set(['note', 'status', 'kind'])
 
 /** One row a sample. */
 export function wideReader(understanding: Understanding): RowReader {
-  const columns = quantityColumns(understanding.columns, understanding)
-  const notes = understanding.columns.filter(({ role, heading }) => role === 'note' && heading !== '')
+  const known = new Map(understanding.known.map((one) => [one.name, one]))
+  const quantityOf = (name: string) => {
+    const meant = readHeading(name, known).meaning?.quantities ?? []
+    return meant.length === 1 ? (meant[0] ?? null) : null
+  }
+  const columns = quantityColumns(understanding.columns, understanding).map((one) => ({
+    ...one,
+    ...besideReadings(one.column, understanding.columns, quantityOf),
+  }))
+  const notes = understanding.columns.filter(({ role, heading }) => NOTED.has(role) && heading !== '')
   const dates = dateColumns(understanding)
   const named = columnOf(understanding, 'sample') ?? columnOf(understanding, 'place')
   const place = columnOf(understanding, 'place')
   const under = lastHeaderRow(understanding)
   const width = understanding.columns.length
+  const aside = asideBy(understanding)
   const grouper = createGrouper(understanding)
   let met = 0
 
@@ -34,13 +51,22 @@ export function wideReader(understanding: Understanding): RowReader {
     if (isBlank(cells)) return [{ kind: 'skipped', row, rule: 'blank' }]
     const wrong = malformed(record, width)
     if (wrong !== null) return [refuse(record, wrong)]
+    const set = aside(cells)
+    if (set !== null) return [{ kind: 'skipped', row, rule: set }]
     const readings: Record<string, LabReading> = {}
     const problems: Problem[] = []
     let filled = 0
     let same = 0
-    for (const { column, quantity, read: reader } of columns) {
-      const text = cells[column.index]
-      if (text === undefined || text === '') continue
+    for (const { column, quantity, read: reader, qualifier, limit } of columns) {
+      const says = qualifier === undefined ? 'plain' : qualified(cellAt(cells, qualifier), false)
+      const bare = cells[column.index] ?? ''
+      const text = says === 'plain' ? bare : resultText(bare, says, cellAt(cells, limit))
+      if (text === '' || says === 'missing') continue
+      if (says === 'unknown') {
+        filled++
+        problems.push(cellProblem('lab_unknown_qualifier', row, column.heading, cellAt(cells, qualifier)))
+        continue
+      }
       const reading = reader(text, row, column.heading)
       if (reading === null) continue
       filled++

@@ -34,6 +34,8 @@ interface Expected {
   /** headings kept as notes */
   readonly notes?: readonly string[]
   readonly repeats?: number
+  /** readings that are marked so */
+  readonly unlikely?: number
   /** rows of the samples */
   readonly rows?: readonly number[]
 }
@@ -121,6 +123,7 @@ describe.each(cases)('$name', ({ expected, bytes }) => {
     const account = ledger.account()
     expect(account.skippedBy).toEqual(expected.skipped ?? {})
     expect(account.repeats).toBeGreaterThanOrEqual(expected.repeats ?? 0)
+    if (expected.unlikely !== undefined) expect(account.unlikely).toBe(expected.unlikely)
     expect(account.rows).toBe(account.samples + account.refused + account.skipped)
   })
 })

@@ -120,7 +120,9 @@ test('mutated files: nothing is thrown, every row has one outcome, every word is
       ledger.met(reader.met())
       for (const outcome of outcomes) {
         ledger.add(outcome)
-        rows.set(outcome.row, (rows.get(outcome.row) ?? 0) + 1)
+        // samples across, measured again: a further sample out of the same column
+        const further = outcome.kind === 'sample' && outcome.sample.repeats === outcome.row
+        if (!further) rows.set(outcome.row, (rows.get(outcome.row) ?? 0) + 1)
         if (outcome.kind === 'refused') for (const wrong of outcome.problems) expect(sentence(wrong)).not.toBe('')
         if (outcome.kind === 'skipped') expect(hasWords(`intake.skipped.${outcome.rule}`)).toBe(true)
         if (outcome.kind !== 'sample') continue

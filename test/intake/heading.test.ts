@@ -68,6 +68,7 @@ describe('a heading', () => {
     ['ORP mV', 'orp mV'],
     ['Turbidity FNU', 'turbidity NTU'],
     ['TDS (ppm)', 'tds ppm'],
+    ['Sulfate as SO4 (mg/L)', 'sulfate mg/L'],
     ['Cuivre (µg/L)', 'copper µg/L'],
   ])('%j is %j', (heading, want) => expect(match(heading)).toBe(want))
 
@@ -90,6 +91,14 @@ describe('a heading', () => {
     ['Free chlorine (°C)', 'note: unit_wrong_dimension'],
     ['Salt (mg/L as Ca)', 'note: unit_wrong_basis'],
     ['Conductivity µS/cm (18 °C)', 'note: unit_reference_temperature'],
+    // a third of the sulfate, and another substance than the hardness
+    ['Sulfate (mg/L as S)', 'note: basis_unknown'],
+    ['Sulfate (mg/L as SO4-S)', 'note: basis_unknown'],
+    ['Sulphate as S, mg/L', 'note: basis_unknown'],
+    ['Sulfate as S', 'note: basis_unknown'],
+    ['Sulfate-S (mg/L)', 'note: unknown'],
+    ['Sulphate mg/L S', 'note: unknown'],
+    ['Hardness as CaO (mg/L)', 'note: basis_unknown'],
     ['Chlorite (mg/L)', 'note: unknown'],
     ['Sulfite (mg/L)', 'note: unknown'],
     ['Bromate (mg/L)', 'note: unknown'],
@@ -97,6 +106,10 @@ describe('a heading', () => {
     ['Potassium (mg/L)', 'note: unknown'],
     ['', 'note: unknown'],
     ['constructor', 'note: unknown'],
+    // what is left without the words that do not matter is a letter
+    ['Pool B', 'note: unknown'],
+    ['Sample B', 'note: unknown'],
+    ['Lab T', 'note: unknown'],
   ])('%j is kept as a note: %j', (heading, want) => expect(match(heading)).toBe(want))
 
   test('what stands beside it tells', () => {

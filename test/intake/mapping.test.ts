@@ -55,3 +55,10 @@ test('an answer corrects what was matched, or sets a column aside', () => {
   })
   expect(columns.map(({ role, quantity }) => quantity ?? role)).toEqual(['sample', 'ph', 'note'])
 })
+
+test('a unit that stands in the rows is kept for no row without one', () => {
+  const text = 'Sample,Parameter,Result,Unit\nA,Hardness,250,mg/L\nA,Salt,3200,\nB,Salt,3.1,g/L\n'
+  const { columns } = mappingOf(sniff(text, known), 'Long')
+  expect(columns).toMatchObject({ Hardness: { quantity: 'total_hardness' }, Salt: { unit: 'mg/L as NaCl' } })
+  expect(columns?.Hardness).not.toHaveProperty('unit')
+})

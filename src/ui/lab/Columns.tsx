@@ -22,6 +22,13 @@ export function Columns(props: {
     props.understanding.preview.map(({ cells }) => cells[column.index] ?? '').find((text) => text.trim() !== '') ?? ''
   const meaning = (column: Column) => (column.role === 'quantity' ? (column.quantity ?? 'note') : column.role)
 
+  // a unit that stands in the rows is the rows' own; an answer is for those without one, and for what it leaves open
+  const isOpen = (column: Column) =>
+    column.unitText === null ||
+    props.understanding.columns.includes(column) ||
+    column.why.some(({ code }) => code === 'among_ions') ||
+    props.understanding.answers.columns?.[column.heading]?.unit === column.unit?.code
+
   function change(column: Column, chosen: string): void {
     const role = ROLES.find((name) => name === chosen)
     props.onAnswer(column.heading, role ? { role } : { quantity: chosen })
@@ -75,7 +82,7 @@ export function Columns(props: {
                     </select>
                   </td>
                   <td>
-                    <Show when={column.unit} fallback={<span class="quiet">{column.unitText}</span>}>
+                    <Show when={isOpen(column) && column.unit} fallback={<span class="quiet">{column.unitText}</span>}>
                       {(unit) => (
                         <select
                           class="field"

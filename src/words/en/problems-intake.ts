@@ -20,6 +20,12 @@ export const problemsIntake = {
   'problem.lab_unanswered': '{path}: "{found}" could be {choices}; say which in the mapping',
   'problem.lab_late_row': '{path}: more results of "{found}" after {most} other samples; sort the file by sample',
   'problem.lab_looks_wrong': '{path}: most readings are unlikely for {quantity} in {unit} (the middle one is {median})',
+  'problem.lab_some_look_wrong':
+    '{path}: {count|one reading is|# readings are} unlikely for {quantity} in {unit} ({found}), and likely in {looks_like}',
+  'problem.lab_qualifier_apart':
+    '{path}: "{found}" and the like do not say whose readings they limit; they are kept as a note',
+  'problem.lab_sign_in_heading':
+    '{path}: the heading ends in "{found}", and its numbers are read as they stand; where they are limits, write the sign into the cells',
   'problem.lab_mapping_unreadable': '{path} is not a mapping file: it is no JSON text.',
   'problem.lab_mapping_wrong': '{path}: this is not what a mapping file has here.',
   'problem.lab_answer_quantity': '{path}: there is no quantity “{found}”.',
@@ -49,6 +55,7 @@ export const problemsIntake = {
   'intake.why.second_of': 'a second column for {quantity}, after “{heading}”; kept as a note',
   'intake.why.unit_unsaid': 'no unit given; read in {unit}',
   'intake.why.unit_by_readings': 'no unit given; the readings are possible in {unit} only',
+  'intake.why.unit_of_others': 'no unit given; read in {unit}, as other results of it are',
   'intake.why.among_ions': 'listed among other ions, so read in {unit}',
   'intake.why.beside_results': 'each row is one result; kept as a note',
   'intake.why.not_total_alkalinity': 'a part of the alkalinity, not total alkalinity; kept as a note',
@@ -58,6 +65,7 @@ export const problemsIntake = {
     'a part of the hardness by its anions, neither total nor calcium hardness; kept as a note',
   'intake.why.unit_unread_unit': '“{found}” is not a unit that we know for {quantity}; kept as a note',
   'intake.why.unit_wrong_dimension': '{quantity} is not measured in “{found}”; kept as a note',
+  'intake.why.basis_unknown': '“counted as {found}” is not converted here; kept as a note',
   'intake.why.unit_wrong_basis': '“{found}” counts another substance than {quantity} does; kept as a note',
   'intake.why.unit_ambiguous_unit': '“{found}” means several units; kept as a note',
   'intake.why.unit_reference_temperature':
@@ -65,7 +73,8 @@ export const problemsIntake = {
 
   'intake.skipped.blank': 'empty rows',
   'intake.skipped.nothing_measured': 'rows in which nothing was measured',
-  'intake.skipped.not_a_sample': 'columns of limits, methods or remarks',
+  'intake.skipped.not_a_sample': 'means, limits, blanks and other rows that are no samples',
+  'intake.skipped.rejected': 'results that the laboratory rejected',
   'intake.skipped.header_again': 'the header repeated',
   'intake.skipped.joined': 'further results of a sample that is counted by its first',
   'intake.skipped.other_analyte': 'results that are no quantity of ours, kept as notes',

@@ -23,6 +23,12 @@ export const problemsIntake = {
     '{path}: más resultados de "{found}" tras {most} otras muestras; ordene el archivo por muestra',
   'problem.lab_looks_wrong':
     '{path}: la mayoría de las mediciones son improbables para {quantity} en {unit} (la del centro es {median})',
+  'problem.lab_some_look_wrong':
+    '{path}: {count|una medición es improbable|# mediciones son improbables} para {quantity} en {unit} ({found}), y no en {looks_like}',
+  'problem.lab_qualifier_apart':
+    '{path}: "{found}" y similares no dicen qué mediciones limitan; se conservan como nota',
+  'problem.lab_sign_in_heading':
+    '{path}: el encabezado termina en "{found}", y sus números se leen tal cual; donde son límites, escriba el signo en las celdas',
   'problem.lab_mapping_unreadable': '{path} no es un archivo de correspondencia: no es texto JSON.',
   'problem.lab_mapping_wrong': '{path}: esto no es lo que un archivo de correspondencia tiene aquí.',
   'problem.lab_answer_quantity': '{path}: no hay ninguna magnitud «{found}».',
@@ -52,6 +58,7 @@ export const problemsIntake = {
   'intake.why.second_of': 'una segunda columna para {quantity}, tras «{heading}»; se conserva como nota',
   'intake.why.unit_unsaid': 'sin unidad; leído en {unit}',
   'intake.why.unit_by_readings': 'sin unidad; las mediciones solo son posibles en {unit}',
+  'intake.why.unit_of_others': 'sin unidad; leído en {unit}, como otros resultados suyos',
   'intake.why.among_ions': 'está entre otros iones, así que se lee en {unit}',
   'intake.why.beside_results': 'cada fila es un resultado; se conserva como nota',
   'intake.why.not_total_alkalinity': 'una parte de la alcalinidad, no la alcalinidad total; se conserva como nota',
@@ -61,6 +68,7 @@ export const problemsIntake = {
     'una parte de la dureza por sus aniones, ni la total ni la cálcica; se conserva como nota',
   'intake.why.unit_unread_unit': '«{found}» no es una unidad que conozcamos para {quantity}; se conserva como nota',
   'intake.why.unit_wrong_dimension': '{quantity} no se mide en «{found}»; se conserva como nota',
+  'intake.why.basis_unknown': '«contado como {found}» no se convierte aquí; se conserva como nota',
   'intake.why.unit_wrong_basis': '«{found}» cuenta otra sustancia que {quantity}; se conserva como nota',
   'intake.why.unit_ambiguous_unit': '«{found}» significa varias unidades; se conserva como nota',
   'intake.why.unit_reference_temperature':
@@ -68,7 +76,8 @@ export const problemsIntake = {
 
   'intake.skipped.blank': 'filas vacías',
   'intake.skipped.nothing_measured': 'filas en las que no se midió nada',
-  'intake.skipped.not_a_sample': 'columnas de límites, métodos u observaciones',
+  'intake.skipped.not_a_sample': 'medias, límites, blancos y otras filas que no son muestras',
+  'intake.skipped.rejected': 'resultados que el laboratorio rechazó',
   'intake.skipped.header_again': 'la cabecera repetida',
   'intake.skipped.joined': 'otros resultados de una muestra que se cuenta por el primero',
   'intake.skipped.other_analyte': 'resultados que no son magnitud nuestra, conservados como notas',
