@@ -51,13 +51,13 @@ const ENTRIES: readonly Entry[] = [
   ['total_alkalinity total_chlorine', 'tac'],
   [
     'total_alkalinity',
-    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekap|saurekap ks4 3|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc',
+    'total alkalinity|alkalinity total|alkalinity|alk|t alk|talk|total alk|ta|tot alk|m alkalinity|m alk|alkalinity m|saurekapazitat|saurekap|saurekap ks4 3|saurekapazitat ks4 3|saurekapazitat ks 4 3|saurekapazitat bis ph 4 3|saurekapazitat ph 4 3|ks4 3|ks 4 3|sk 4 3|sbv|saurebindungsvermogen|m wert|alkalinitat|gesamtalkalinitat|karbonatharte|carbonatharte|kh|dkh|titre alcalimetrique complet|alcalinite|alcalinite totale|alcalinidad|alcalinidad total|acid capacity|acid capacity ks4 3|acid neutralizing capacity|anc|alky|alky ph 4 5|alk ph 4 5|alkalinity ph 4 5|alkalinity to ph 4 5|alkalinity ph 4 3|alkalinity to ph 4 3',
   ],
   [
     'calcium_hardness',
     'calcium hardness|ca hardness|ca hard|calc hardness|cal hardness|calcium hard|ch|hardness calcium|hardness ca|cah|calciumharte|kalziumharte|ca harte|durete calcique|titre hydrotimetrique calcique|thca|dureza calcica|dureza de calcio',
   ],
-  ['calcium_hardness', 'ca|ca2+|ca 2+|calcium ion|calcium ca|calcium dissolved', { basis: 'Ca' }],
+  ['calcium_hardness', 'ca|ca2+|ca 2+|ca++|calcium ion|calcium ca|calcium dissolved', { basis: 'Ca' }],
   ['calcium_hardness', 'calcium|kalzium|calcio', { bases: ['Ca', 'CaCO3'] }],
   [
     'total_hardness',
@@ -69,7 +69,7 @@ const ENTRIES: readonly Entry[] = [
   ],
   ['borate', 'borate|borates|boron|bor|b|bore|boro|borat|borates as b|boron b', { basis: 'B' }],
   ['borate', 'boric acid|borsaure|acide borique|acido borico|h3bo3', { basis: 'H3BO3' }],
-  ['magnesium', 'magnesium|mg|mg2+|magnesio'],
+  ['magnesium', 'magnesium|mg|mg2+|mg++|magnesio'],
   ['magnesium', 'magnesium hardness|mg hardness|hardness magnesium|magnesiumharte', { basis: 'CaCO3' }],
   ['sulfate', 'sulfate|sulphate|so4|so42|sulfat|sulfato|sulfates|sulphates|sulfate so4'],
   ['chloride', 'chloride|chlorides|clminus|chlorid|chlorure|chlorures|cloruro|cloruros|chloride ion|chloride cl'],
@@ -80,7 +80,7 @@ const ENTRIES: readonly Entry[] = [
   ['cell_salt_reading', 'cell salt|cell salt reading|salt cell|salt at cell|cell reading'],
   [
     'conductivity',
-    'conductivity|cond|ec|ec25|k25|lf|lf25|specific conductance|sp cond|spcond|spc|electrical conductivity|specific conductivity|elektrische leitfahigkeit|leitfahigkeit|el leitfahigkeit|conductivite|conductivite electrique|conductividad|conductividad electrica',
+    'conductivity|cond|ec|ec25|k25|lf|lf25|specific conductance|sp cond|spcond|spc|electrical conductivity|specific conductivity|elektrische leitfahigkeit|leitfahigkeit|el leitfahigkeit|elektr leitfahigkeit|conductivite|conductivite electrique|conductividad|conductividad electrica',
   ],
   [
     'tds',

@@ -13,7 +13,7 @@ export const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   '°dH': ['°dh', 'dh', 'degdh', 'deg dh', '°d', 'dgh', 'dkh', '°dgh', '°dkh', 'german degrees'],
   '°fH': ['°fh', 'fh', 'degfh', 'deg fh', 'french degrees'],
   '°e': ['°clark', 'clark', 'degrees clark', 'english degrees', '°eh'],
-  gpg: ['grains/gallon', 'gr/gal', 'grains/us gallon'],
+  gpg: ['grains/gallon', 'grains/gal', 'gr/gal', 'grains/us gallon'],
   'mol/L': ['mol/l', 'molar'],
   'mmol/L': ['mmol/l', 'mmol/dm3', 'mm/l', 'mol/m3'],
   mol: ['moles', 'mole'],

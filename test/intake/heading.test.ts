@@ -68,6 +68,12 @@ describe('a heading', () => {
     ['ORP mV', 'orp mV'],
     ['Turbidity FNU', 'turbidity NTU'],
     ['TDS (ppm)', 'tds ppm'],
+    ['Alky pH 4.5 (mg/L)', 'total_alkalinity mg/L as CaCO3'],
+    ['Alkalinity to pH 4.5 as CaCO3 (mg/L)', 'total_alkalinity mg/L as CaCO3'],
+    ['Ca++ (mg/L)', 'calcium_hardness mg/L as Ca'],
+    ['Mg++ (mg/L)', 'magnesium mg/L'],
+    ['elektr. Leitfähigkeit (µS/cm)', 'conductivity µS/cm'],
+    ['Calcium hardness (grains/gal)', 'calcium_hardness gpg'],
     ['Sulfate as SO4 (mg/L)', 'sulfate mg/L'],
     ['Cuivre (µg/L)', 'copper µg/L'],
   ])('%j is %j', (heading, want) => expect(match(heading)).toBe(want))
