@@ -1,18 +1,10 @@
-import { type Beside, type Matched, matchColumn } from './columns'
-import type { Known } from './known'
-import type { ColumnAnswer } from './understanding'
+import { matchColumn } from './columns'
 
 /**
  * Matches an analyte of a long or transposed file. What was answered about its unit is for rows that state none, and for
  * what a stated one leaves open: 14 °dH stays 14 °dH in a file whose hardness without a unit was said to be in mg/L.
  */
-export function matchAnalyte(
-  index: number,
-  heading: string,
-  known: ReadonlyMap<string, Known>,
-  beside: Beside,
-  answer: ColumnAnswer = {},
-): Matched {
+export const matchAnalyte: typeof matchColumn = (index, heading, known, beside, answer = {}) => {
   const { unit, ...others } = answer
   const withUnit = (code: string) => matchColumn(index, heading, known, beside, { ...others, unit: code })
   if (unit === undefined) return matchColumn(index, heading, known, beside, answer)

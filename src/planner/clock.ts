@@ -98,6 +98,7 @@ export function wait(
   key: string,
   rules: readonly string[],
   becomes: () => void = () => {},
+  cell?: 'off',
 ): void {
   const at = draft.hour
   const place = draft.steps.length
@@ -108,6 +109,7 @@ export function wait(
     says: say(key, { hours }),
     how: [],
     cautions: [],
+    ...(cell && draft.hasCell ? { cell } : {}),
     at,
     wait: hours,
     retest: [],

@@ -130,9 +130,7 @@ function letFall(draft: Draft, free: number, most: number): void {
   const hours = demand === undefined || demand <= 0 ? 24 : Math.ceil(((free - most) / demand) * 24)
   draft.cellRuns = false
   draft.cellOff = true
-  wait(draft, hours, 'plan.step.let_fall', ['high_chlorine'])
-  const fall = draft.hasCell ? draft.steps.pop() : undefined
-  if (fall) draft.steps.push({ ...fall, cell: 'off' })
+  wait(draft, hours, 'plan.step.let_fall', ['high_chlorine'], undefined, 'off')
 }
 
 /** No symptom leads to salt without a second, fresh reading. */

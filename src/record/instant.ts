@@ -3,6 +3,14 @@ export function instant(date: string): number {
   return date === '' ? Number.NaN : new Date(date.includes('T') ? date : `${date}T00:00`).getTime()
 }
 
+const DAY = 86_400_000
+
+/** Midnights between the two, by the calendar of this place: 0 is the same day. */
+export function daysBetween(start: Date, time: Date): number {
+  const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate())
+  return Math.round((midnight(time) - midnight(start)) / DAY)
+}
+
 /** The day of a date, whatever its time. */
 export function dayOf(date: string): string {
   return date.slice(0, 10)

@@ -1,18 +1,12 @@
+import { daysBetween } from '../../record/instant'
 import { say } from '../../words/say'
 import { clockWords, weekdayWords } from '../desk/when'
 
 const HOUR = 3_600_000
-const DAY = 24 * HOUR
 
 /** So many hours after the start. */
 export function after(start: Date, hours: number): Date {
   return new Date(start.getTime() + hours * HOUR)
-}
-
-/** Midnights between the two, by the calendar: 0 is the same day. */
-export function daysBetween(start: Date, time: Date): number {
-  const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate())
-  return Math.round((midnight(time) - midnight(start)) / DAY)
 }
 
 export function dayTitle(start: Date, day: number): string {
