@@ -171,10 +171,17 @@ function wrongOnly(outcome: boolean | Problem): Problem | undefined {
 
 function readable(draft: Draft, ph: number | undefined, ta: number | undefined): boolean {
   const wanted = [...(ph === undefined ? [] : ['ph']), ...(ta === undefined ? [] : ['total_alkalinity'])]
+  // each rests on both: no dose for the one is known without the other
   const lacking = ['ph', 'total_alkalinity'].filter(
-    (name) => draft.unusable.has(name) || (wanted.includes(name) && numberOf(draft, name) === undefined),
+    (name) => draft.unusable.has(name) || (wanted.length > 0 && numberOf(draft, name) === undefined),
   )
   if (wanted.length > 0) for (const name of lacking) unreadable(draft, name)
+  for (const quantity of lacking.length > 0 ? wanted : []) {
+    if (lacking.includes(quantity)) continue
+    const again = lacking.some((name) => draft.unusable.has(name))
+    const key = again ? 'plan.verdict.rests_on' : 'plan.verdict.missing'
+    verdict(draft, quantity, 'left_out', say(key, { quantity, names: lacking }))
+  }
   return lacking.length === 0
 }
 

@@ -438,6 +438,14 @@ test('where a gate keeps chlorine out, no line tells to put it back by hand, and
   expect(plan({ ...POOL, free_chlorine: 15, total_chlorine: 15 }).swim.reasons[0]?.key).toBe('plan.swim.chlorine_high')
 })
 
+test('an alkalinity that was given is left out for the pH that was not', () => {
+  const made = plan({ ...POOL, ph: undefined, target_ph: undefined, total_alkalinity: 40 })
+  expect(made.verdicts.find(({ quantity }) => quantity === 'total_alkalinity')?.reason).toMatchObject({
+    key: 'plan.verdict.missing',
+    facts: { names: ['ph'] },
+  })
+})
+
 test('every rule has its case, its reason in words and its basis', () => {
   expect([...new Set(CASES.map(({ id }) => id))]).toEqual([...RULES.rules.keys()])
   for (const { id, basis } of RULES.rules.values()) {

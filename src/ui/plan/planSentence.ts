@@ -9,6 +9,7 @@ import { hasWords, say, sentence } from '../../words/say'
 import { numberText } from '../../words/written'
 import type { Outline } from '../../worksheet/catalog'
 import { decimalsOf } from '../decimalsOf'
+import { missingLabels } from '../grid/cellView'
 import { labelInside, labelOf } from '../labelOf'
 import { unitWords } from '../unitWords'
 
@@ -54,11 +55,12 @@ function keptBy(id: string): string {
 
 /** Why something is not met at the end. */
 export function problemSentence(problem: Problem, name: string): string {
-  const { rule, products } = problem.facts
+  const { rule, products, names } = problem.facts
   const facts = {
     ...problem.facts,
     ...(typeof rule === 'string' ? { rule: keptBy(rule) } : {}),
     ...(Array.isArray(products) ? { products: products.map(productWords) } : {}),
+    ...(Array.isArray(names) ? { names: missingLabels(names) } : {}),
   }
   return sentence({ ...problem, facts, path: problem.path.length > 0 ? problem.path : [name] })
 }
