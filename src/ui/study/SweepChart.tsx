@@ -64,7 +64,8 @@ export function SweepChart(props: { model: SweepModel }) {
     const step = steps[event.key]
     if (step === undefined || event.ctrlKey || event.altKey || event.metaKey) return
     event.preventDefault()
-    setAt(Math.min(Math.max((at() ?? middle()) + step, 0), last()))
+    // from the point that is shown: the chart may have fewer than when it was chosen
+    setAt(Math.min(Math.max(place() + step, 0), last()))
   }
 
   function onPointer(event: PointerEvent & { currentTarget: HTMLElement }): void {
