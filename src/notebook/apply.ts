@@ -23,7 +23,9 @@ import { unsound } from './soundness'
  * quantity is asked of `checkEdit`, which knows the worksheets.
  */
 export function apply(notebook: Notebook, edit: Edit): Applied | Problem {
-  return edit.type === 'together' ? together(notebook, edit.edits) : applySimple(notebook, edit)
+  if (edit.type !== 'together') return applySimple(notebook, edit)
+  const applied = together(notebook, edit.edits)
+  return isProblem(applied) || !edit.of_itself ? applied : { ...applied, history: 'none' }
 }
 
 function together(notebook: Notebook, edits: readonly SimpleEdit[]): Applied | Problem {

@@ -1,11 +1,13 @@
 import type { Value } from '../functions/define'
 import { type Problem, problem } from '../words/problem'
 import type { Outline, OutlineQuantity } from '../worksheet/catalog'
+import { asRead } from './asRead'
 import type { CarriedWater } from './carriedWater'
 import { scenarioAfter } from './commands'
 import type { Edit } from './edit'
 import type { Cell, Notebook } from './notebook'
 import { baselineOf } from './order'
+import { alone, following } from './planLink'
 import { resolve } from './resolve'
 import { valueCell } from './valueCell'
 
@@ -75,36 +77,34 @@ export function carryForward(
 }
 
 /**
- * A scenario of a water whose readings are known as numbers, such as the end of a step plan. What is not among them is not
- * taken. What the source has of its own beside the readings goes with it.
+ * A scenario of the water that the step plan of another ends with. What is not among its readings is not taken. What the
+ * source has of its own beside the readings goes with it. Live, each of the readings follows the plan (`followPlan`), those
+ * too that the source does not have yet.
+ * @param readings what the plan's end holds of the water; null for one that is not known
  */
-export function scenarioOfWater(
+export function afterPlan(
   notebook: Notebook,
   catalog: Outline,
   source: string,
   {
     name,
     note,
+    live,
     readings,
     valueAt,
-  }: Pick<Carrying, 'name' | 'note' | 'valueAt'> & {
-    readonly readings: ReadonlyMap<string, Value>
+  }: Pick<Carrying, 'name' | 'note' | 'live' | 'valueAt'> & {
+    readonly readings: ReadonlyMap<string, Value | null>
   },
 ): Edit {
-  const cells: Record<string, Cell> = { ...beside(notebook, catalog, source, false, valueAt) }
+  const cells: Record<string, Cell> = { ...beside(notebook, catalog, source, live, valueAt) }
   for (const { name: quantity } of inputsOf(catalog, true)) {
     const value = readings.get(quantity)
-    if (value !== undefined) cells[quantity] = asRead(notebook, catalog, source, quantity, value)
-    else if (followsReading(notebook, catalog, quantity)) cells[quantity] = { kind: 'not_taken' }
+    const cell: Cell =
+      value === undefined || value === null ? { kind: 'not_taken' } : asRead(notebook, catalog, source, quantity, value)
+    if (live && value !== undefined) cells[quantity] = following(cell, source)
+    else if (cell.kind !== 'not_taken' || followsReading(notebook, catalog, quantity)) cells[quantity] = cell
   }
   return { type: 'add_scenario', scenario: { ...scenarioAfter(notebook, name, source), note }, cells }
-}
-
-/** A value as a cell of its own; one that is the source's reading still keeps what was written down then. */
-function asRead(notebook: Notebook, catalog: Outline, source: string, quantity: string, value: Value): Cell {
-  const { cell } = resolve(notebook, catalog, source, quantity)
-  const same = cell?.kind === 'value' ? cell.canonical === value : cell?.kind === 'choice' && cell.id === value
-  return same && cell !== null ? cell : valueCell(catalog, quantity, value)
 }
 
 /** Whether a scenario without anything of its own would have the baseline's reading here: that of an older water. */
@@ -141,7 +141,7 @@ function beside(
   function cellFor(quantity: string, cell: Cell): Cell | null {
     if (cell.kind === 'not_taken') return cell
     if (live) return linkTo(source, quantity)
-    if (cell.kind !== 'formula') return cell
+    if (cell.kind !== 'formula') return alone(cell)
     const value = valueAt(quantity)
     return value === undefined ? null : valueCell(catalog, quantity, value)
   }

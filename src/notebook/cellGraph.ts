@@ -9,12 +9,13 @@ import { namesIn } from './formulaNames'
 import { cellKey, type Notebook } from './notebook'
 import { baselineOf, inOrder } from './order'
 import { own } from './own'
+import { planOf, readsOthers } from './planLink'
 import { resolve } from './resolve'
 import { BASELINE } from './scenarioName'
 
 /**
  * The cells that a cell reads directly, in whichever scenario, in the order in which its formula comes upon them; one that
- * follows the baseline reads the baseline's. Values read nothing.
+ * follows the baseline reads the baseline's, and one that follows a plan what that plan is made from. Values read nothing.
  *
  * This is the order of evaluation: a cell is worked out after all that it reads, so a scenario that is carried forward
  * from another comes after it, wherever the two stand.
@@ -26,8 +27,11 @@ export function readsOfCell(
 ): readonly CellPlace[] {
   const source = resolve(notebook, catalog, scenario, quantity)
   if (source.from === 'baseline') return [{ scenario: baselineOf(notebook).id, quantity }]
-  if (source.cell !== null)
+  if (source.cell !== null) {
+    const plan = planOf(source.cell)
+    if (plan !== null) return planReads(notebook, catalog, plan)
     return source.cell.kind === 'formula' ? formulaReads(notebook, catalog, scenario, source.cell.text) : []
+  }
   const row = catalog.quantities.get(quantity)
   return row === undefined || row.formula === null ? [] : rowReads(notebook, catalog, scenario, row)
 }
@@ -40,7 +44,7 @@ export function readersOfCell(notebook: Notebook, catalog: Outline, place: CellP
     return scenarios.map((scenario) => ({ scenario, quantity }))
   })
   const entered = Object.entries(notebook.cells)
-    .filter(([, cell]) => cell.kind === 'formula')
+    .filter(([, cell]) => readsOthers(cell))
     .flatMap(([key]) => {
       const [scenario = '', quantity = ''] = key.split('/')
       return [{ scenario, quantity }]
@@ -100,6 +104,17 @@ export function keyOf({ scenario, quantity }: CellPlace): string {
 function formulaReads(notebook: Notebook, catalog: Outline, scenario: string, text: string): readonly CellPlace[] {
   const tree = treeOf(text)
   return tree === null ? [] : treeReads(notebook, catalog, scenario, tree)
+}
+
+/** A plan reads all that is entered in its scenario, and what is assumed there; the rest it works out from those. */
+function planReads(notebook: Notebook, catalog: Outline, scenario: string): readonly CellPlace[] {
+  if (own(notebook.scenarios, scenario) === undefined) return []
+  return [...catalog.quantities.keys()]
+    .filter((quantity) => {
+      const { cell } = resolve(notebook, catalog, scenario, quantity)
+      return cell !== null && (cell.kind !== 'not_taken' || planOf(cell) !== null)
+    })
+    .map((quantity) => ({ scenario, quantity }))
 }
 
 /** A shipped row reads its own scenario alone, and the catalog knows what; a reader's own may name others. */

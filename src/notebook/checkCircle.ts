@@ -6,12 +6,13 @@ import type { CellPlace } from './cellPlace'
 import type { Edit } from './edit'
 import type { Notebook } from './notebook'
 import { inOrder } from './order'
+import { readsOthers } from './planLink'
 
 /** So many cells of a circle are named; of a longer one the first and the last. */
 const NAMED = 6
 
 /**
- * Why an edit cannot stand: some formula would wait for its own answer, through whichever scenarios. Null when none would.
+ * Why an edit cannot stand: some formula or plan would wait for its own answer, through whichever scenarios. Null when none would.
  * @param after the document with the edit
  */
 export function checkCircle(after: Notebook, catalog: Outline, edit: Edit): Problem | null {
@@ -28,14 +29,14 @@ function changedCells(after: Notebook, edit: Edit): readonly CellPlace[] {
     case 'set_cell': {
       // A value reads nothing; one that is taken away uncovers what stands below it, here and in those that follow.
       const { cell, scenario, quantity } = edit
-      if (cell !== null && cell.kind !== 'formula') return []
+      if (cell !== null && !readsOthers(cell)) return []
       const all = inOrder(after)
       const here = all[0]?.id === scenario ? all.map(({ id }) => id) : [scenario]
       return cell === null && !hasFormulas(after) ? [] : here.map((id) => ({ scenario: id, quantity }))
     }
     case 'add_scenario':
       return Object.entries(edit.cells).flatMap(([quantity, cell]) =>
-        cell.kind === 'formula' ? [{ scenario: edit.scenario.id, quantity }] : [],
+        readsOthers(cell) ? [{ scenario: edit.scenario.id, quantity }] : [],
       )
     case 'change_scenario':
       return edit.set.sample === undefined ? [] : withFormulas(after)
@@ -48,16 +49,16 @@ function changedCells(after: Notebook, edit: Edit): readonly CellPlace[] {
   }
 }
 
-/** Cells that a formula was entered in: without one there is no way from a scenario to another but the baseline. */
+/** Cells that read others by what was put into them: without one there is no way from a scenario to another but the baseline. */
 function withFormulas(notebook: Notebook): readonly CellPlace[] {
   return Object.entries(notebook.cells).flatMap(([key, cell]) => {
     const [scenario = '', quantity = ''] = key.split('/')
-    return cell.kind === 'formula' ? [{ scenario, quantity }] : []
+    return readsOthers(cell) ? [{ scenario, quantity }] : []
   })
 }
 
 function hasFormulas(notebook: Notebook): boolean {
-  return Object.values(notebook.cells).some(({ kind }) => kind === 'formula')
+  return Object.values(notebook.cells).some(readsOthers)
 }
 
 function nameOf(notebook: Notebook, catalog: Outline, { scenario, quantity }: CellPlace): string {

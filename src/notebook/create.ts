@@ -12,7 +12,7 @@ export function newNotebook(name: string, baseline: string, profile: Profile): N
   const id = newId()
   return {
     format: 'basinbook-notebook',
-    version: 2,
+    version: 3,
     id: newId(),
     name,
     place: '',

@@ -59,8 +59,8 @@ export type SimpleEdit =
 /** Every way in which a document can change. What comes from outside goes through `editSchema` first. */
 export type Edit =
   | SimpleEdit
-  /** several as one step of history */
-  | { readonly type: 'together'; readonly edits: readonly SimpleEdit[] }
+  /** several as one step of history; `of_itself`: what follows from an earlier edit, and is taken back with that one */
+  | { readonly type: 'together'; readonly edits: readonly SimpleEdit[]; readonly of_itself?: true }
 
 type Of<T extends SimpleEdit['type']> = Extract<SimpleEdit, { readonly type: T }>
 

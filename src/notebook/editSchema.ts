@@ -95,6 +95,7 @@ const simpleEdit: z.ZodMiniType<SimpleEdit> = z.discriminatedUnion('type', simpl
 const togetherEdit = z.strictObject({
   type: z.literal('together'),
   edits: z.array(simpleEdit).check(z.maxLength(LIMITS.together)),
+  of_itself: z.exactOptional(z.literal(true)),
 })
 
 /** The closed union of edits as data from outside: stored logs, other tabs. */

@@ -1,17 +1,23 @@
 import type { OwnRows } from '../worksheet/ownRow'
 import type { Addition, Lesson, PlanRecord, Remark } from './record'
 
+/** What ties a cell to a step plan. */
+interface OfPlan {
+  /** the scenario at the end of whose plan this stands: the cell follows that plan whenever it is made again */
+  readonly plan?: string
+}
+
 /** What a cell holds in a scenario. Nothing at all is the absence of an entry. */
 export type Cell =
   /** what was typed is kept: 59 °F reopens as 59 °F; `canonical` is in the quantity's canonical unit */
-  | {
+  | (OfPlan & {
       readonly kind: 'value'
       readonly entered: string
       readonly unit: string
       readonly canonical: number
       readonly method?: string
-    }
-  | { readonly kind: 'choice'; readonly id: string }
+    })
+  | (OfPlan & { readonly kind: 'choice'; readonly id: string })
   /** more than, or less than, what the test can tell: `>100` is never 100, and nothing is worked out from it */
   | {
       readonly kind: 'limit'
@@ -23,7 +29,7 @@ export type Cell =
     }
   | { readonly kind: 'formula'; readonly text: string }
   /** a reading that was not taken: never zero */
-  | { readonly kind: 'not_taken' }
+  | (OfPlan & { readonly kind: 'not_taken' })
 
 /** A reading of a sample is a value, a choice or a limit; a missing one has no entry. */
 export type Reading = Extract<Cell, { kind: 'value' | 'choice' | 'limit' }>
@@ -100,7 +106,7 @@ export type Precision =
 /** One document, one pool. It changes only by edits. */
 export interface Notebook {
   readonly format: 'basinbook-notebook'
-  readonly version: 2
+  readonly version: 3
   readonly id: string
   readonly name: string
   /** where the pool stands, or whose it is: what it is found by beside its name */

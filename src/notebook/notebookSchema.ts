@@ -28,14 +28,14 @@ export const profileSchema = z.enum(['metric', 'us'])
 export const worksheetSchema = z.unknown().check(z.refine((value) => jsonFault(value, LIMITS.depth) === null))
 export const versionsSchema = record(upTo(LIMITS.id).check(unreserved), z.int().check(z.minimum(0)), LIMITS.entries)
 
-const value = z.strictObject({
+const valueShape = {
   kind: z.literal('value'),
   entered: upTo(LIMITS.entered),
   unit: unitSchema,
   canonical: z.number(),
   method: z.exactOptional(upTo(LIMITS.entered)),
-})
-const choice = z.strictObject({ kind: z.literal('choice'), id: quantitySchema })
+}
+const choiceShape = { kind: z.literal('choice'), id: quantitySchema }
 const limit = z.strictObject({
   kind: z.literal('limit'),
   side: z.enum(['above', 'below']),
@@ -45,10 +45,21 @@ const limit = z.strictObject({
   method: z.exactOptional(upTo(LIMITS.entered)),
 })
 const formula = z.strictObject({ kind: z.literal('formula'), text: upTo(LIMITS.formula) })
-const notTaken = z.strictObject({ kind: z.literal('not_taken') })
+/** What may follow another scenario's plan; a reading of a sample follows nothing. */
+const plan = { plan: z.exactOptional(idSchema) }
 
-const reading: z.ZodMiniType<Reading> = z.discriminatedUnion('kind', [value, choice, limit])
-export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [value, choice, limit, formula, notTaken])
+const reading: z.ZodMiniType<Reading> = z.discriminatedUnion('kind', [
+  z.strictObject(valueShape),
+  z.strictObject(choiceShape),
+  limit,
+])
+export const cellSchema: z.ZodMiniType<Cell> = z.discriminatedUnion('kind', [
+  z.strictObject({ ...valueShape, ...plan }),
+  z.strictObject({ ...choiceShape, ...plan }),
+  limit,
+  formula,
+  z.strictObject({ kind: z.literal('not_taken'), ...plan }),
+])
 
 export const sampleSchema: z.ZodMiniType<Sample> = z.strictObject({
   id: idSchema,
@@ -139,7 +150,7 @@ export const ownRowSchema: z.ZodMiniType<OwnRow> = z.strictObject({
 /** The shape of a notebook; that its parts fit together is asked of `soundness`. */
 export const notebookSchema: z.ZodMiniType<Notebook> = z.strictObject({
   format: z.literal('basinbook-notebook'),
-  version: z.literal(2),
+  version: z.literal(3),
   id: idSchema,
   name: nameSchema,
   place: nameSchema,

@@ -1,9 +1,10 @@
 import type { Cell } from './notebook'
+import { planOf } from './planLink'
 
 /** Whether two cells hold the very same thing: as it was entered, not just as it counts. */
 export function sameCell(a: Cell | null | undefined, b: Cell | null | undefined): boolean {
   if (!a || !b) return !a && !b
-  if (a.kind !== b.kind) return false
+  if (a.kind !== b.kind || planOf(a) !== planOf(b)) return false
   switch (a.kind) {
     case 'value':
       return b.kind === 'value' && sameEntry(a, b)

@@ -2,6 +2,7 @@ import type { Edit, SimpleEdit } from './edit'
 import { type Cell, cellKey, type Notebook, type Reading, type Sample } from './notebook'
 import { baselineOf } from './order'
 import { own, withEntry, withoutEntry } from './own'
+import { alone } from './planLink'
 import { together } from './together'
 
 /** The sample whose readings stand in the baseline. */
@@ -26,7 +27,7 @@ export function startSample(
   const { id: scenario } = baselineOf(notebook)
   const typed = [...quantities].flatMap((quantity) => {
     const cell = own(notebook.cells, cellKey(scenario, quantity))
-    return cell === undefined || cell.kind === 'formula' ? [] : [[quantity, cell] as const]
+    return cell === undefined || cell.kind === 'formula' ? [] : [[quantity, alone(cell)] as const]
   })
   const edits: SimpleEdit[] = [
     { type: 'put_sample', sample },

@@ -7,6 +7,7 @@ import { checkFormula } from './checkFormula'
 import type { Edit, SimpleEdit } from './edit'
 import { namesIn } from './formulaNames'
 import type { Cell, Notebook } from './notebook'
+import { alone, planOf } from './planLink'
 import { together } from './together'
 import { literal, valueCell } from './valueCell'
 
@@ -18,14 +19,16 @@ export type ValueAt = (place: CellPlace) => Value | undefined
  * nothing but a link becomes the value, in a longer formula the name becomes the number and the rest stays a formula. No
  * digit is dropped, so what rests on it stays as it was. Where the units of a formula need that of the link, or the link
  * had no value, the whole formula becomes its value; where that has none either, an input is not taken, and a worked-out
- * row follows its own formula again. A row of the reader's own keeps the unit that it is said to have.
+ * row follows its own formula again. What followed its plan keeps what that plan ended with. A row of the reader's own keeps the unit that it is said to have.
  */
 export function removeLinkedScenario(notebook: Notebook, catalog: Outline, scenario: string, valueAt: ValueAt): Edit {
   const edits: SimpleEdit[] = []
   for (const [key, cell] of Object.entries(notebook.cells)) {
     const [in_ = '', quantity = ''] = key.split('/')
-    if (cell.kind !== 'formula' || in_ === scenario) continue
+    if (in_ === scenario) continue
     const place = { scenario: in_, quantity }
+    if (planOf(cell) === scenario) edits.push({ type: 'set_cell', ...place, cell: alone(cell) })
+    if (cell.kind !== 'formula') continue
     const anew = unlinked(notebook, catalog, cell.text, place, scenario, valueAt)
     if (anew !== undefined) edits.push({ type: 'set_cell', ...place, cell: anew })
   }

@@ -1,4 +1,5 @@
 import { createEffect, createSignal, ErrorBoundary, lazy, Match, onCleanup, Show, Suspense, Switch } from 'solid-js'
+import { plansFollowed } from '../notebook/planLink'
 import { say, sentence } from '../words/say'
 import { Banners } from './Banners'
 import { focusCell } from './grid/focusCell'
@@ -12,6 +13,7 @@ import { BookContext } from './shell/book'
 import { createBook } from './shell/createBook'
 import { createDesk, DeskContext, type Opened, useDesk } from './shell/desk'
 import { allowDrop, dropFile } from './shell/dropFile'
+import { afterFirstNumbers } from './shell/firstNumbers'
 import { guardUnsaved } from './shell/guardUnsaved'
 import { isAllKept } from './shell/isAllKept'
 import { beforeNewVersion } from './shell/newVersion'
@@ -35,6 +37,7 @@ const TracePage = lazy(() => import('./trace/TracePage').then((m) => ({ default:
 const KeepingPage = lazy(() => import('./keeping/KeepingPage').then((m) => ({ default: m.KeepingPage })))
 const StudyPage = lazy(() => import('./study/StudyPage').then((m) => ({ default: m.StudyPage })))
 const RecordPage = lazy(() => import('./record/RecordPage').then((m) => ({ default: m.RecordPage })))
+const FollowPlans = lazy(() => import('./carry/FollowPlans').then((m) => ({ default: m.FollowPlans })))
 const LabPage = lazy(() => import('./lab/LabPage').then((m) => ({ default: m.LabPage })))
 
 export function App() {
@@ -77,6 +80,9 @@ function OpenBook(props: { opened: Opened }) {
   // The grid is drawn once what stands round it is: both in one go would hold the page for too long.
   const [framed, setFramed] = createSignal(false)
   afterDrawing(() => setFramed(true))
+  // Plans that are followed are made again once the first numbers are there.
+  const [numbered, setNumbered] = createSignal(false)
+  void afterFirstNumbers(0).then(() => setNumbered(true))
   desk.beforeLeaving(book.settled)
   guardUnsaved(book)
   beforeNewVersion(() => isAllKept(book))
@@ -108,6 +114,11 @@ function OpenBook(props: { opened: Opened }) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the page */}
       <div class="book" onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
+        <Show when={numbered() && plansFollowed(book.notebook()).length > 0}>
+          <Suspense>
+            <FollowPlans />
+          </Suspense>
+        </Show>
         <Unhurried>
           <Rail />
         </Unhurried>

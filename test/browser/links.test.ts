@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { cell, chooseFromMenu, editor, eventually, fault, ready, scenarioNames, select, shown } from './grid'
+import { cell, chooseFromMenu, editor, enter, eventually, fault, ready, scenarioNames, select, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -71,10 +71,69 @@ test('a diluted water is carried forward by the keyboard, follows its source, an
   await page.context().close()
 })
 
-test('the end of a plan becomes a scenario of plain numbers', async () => {
-  const { page } = await open(browser, { path: '#plan' })
-  await page.getByRole('button', { name: 'Carry the end water forward' }).press('Enter')
+/** Makes a scenario of the end of another's plan, on the page of the plan, by keys alone. */
+async function carryPlan(page: Page, source: string, how: RegExp): Promise<void> {
+  await page.locator('.rail a[href="#plan"]').first().press('Enter')
+  await page.locator('.plan > .acts select').selectOption(source)
+  await page.locator('.plan[aria-busy=false] .carry-end').waitFor()
+  await page.getByRole('radio', { name: how }).press('Space')
+  await page.getByRole('button', { name: 'Make the scenario' }).press('Enter')
   await ready(page)
+}
+
+test('the end of a plan becomes a scenario that follows the plan, until its source is removed', async () => {
+  const { page, errors } = await open(browser)
+  await ready(page)
+  await carryPlan(page, 'pH brought to 7.4', /follow the plan of/)
+  const names = ['As tested', 'A third drained', 'pH brought to 7.4', 'pH brought to 7.4, after its plan']
+  await eventually(() => scenarioNames(page)).toEqual(names)
+  const margin = () => page.locator('#margin').textContent()
+  await eventually(margin).toContain('What the step plan of “pH brought to 7.4” ends with; it follows that plan.')
+  const salt = () => shown(page, 'sample/salt', 3)
+  const first = await salt()
+  expect(first).toMatch(/^3,?\d\d\d$/)
+
+  // The plan of a water with less salt ends with the salt that is added, up to what the cell takes.
+  await enter(page, 'sample/salt', 2, '2000')
+  await eventually(salt).not.toBe(first)
+  const low = await salt()
+  // What is typed over it follows no longer; the rest does.
+  await enter(page, 'sample/temperature', 3, '70')
+  await page.keyboard.press('Control+z')
+  await eventually(() => shown(page, 'sample/temperature', 3)).not.toContain('70')
+  await page.keyboard.press('Control+z')
+  await eventually(salt).toBe(first)
+  await page.keyboard.press('Control+y')
+  await eventually(salt).toBe(low)
+
+  await select(page, 'sample/salt', 2)
+  await page.keyboard.type("='pH brought to 7.4, after its plan'.salt")
+  await page.keyboard.press('Enter')
+  expect(await fault(page)).toMatch(/would run in a circle: .*Salt in “pH brought to 7.4, after its plan”/)
+  await editor(page).press('Escape')
+
+  await page.reload()
+  await ready(page)
+  await enter(page, 'sample/salt', 2, '4100')
+  await eventually(salt).not.toBe(low)
+  const last = await salt()
+  await chooseFromMenu(page, 2, 'Remove')
+  await eventually(() => scenarioNames(page)).toEqual([names[0], names[1], names[3]])
+  await select(page, 'sample/salt', 2)
+  await eventually(margin).toContain('Entered here')
+  expect(await shown(page, 'sample/salt', 2)).toBe(last)
+  await page.keyboard.press('Control+z')
+  await eventually(() => scenarioNames(page)).toEqual(names)
+  await select(page, 'sample/salt', 3)
+  await eventually(margin).toContain('it follows that plan')
+  expect(errors).toEqual([])
+  await page.context().close()
+})
+
+test('or one of plain numbers, which follow nothing', async () => {
+  const { page } = await open(browser)
+  await ready(page)
+  await carryPlan(page, 'As tested', /are plain numbers/)
   await eventually(() => scenarioNames(page)).toEqual([
     'As tested',
     'As tested, after its plan',

@@ -104,7 +104,7 @@ describe('notebooks', () => {
     expect(file.suggestedFilename()).toBe('Little Heron, the round pool.basinbook.json')
     const path = await file.path()
     const text = readFileSync(path, 'utf8')
-    expect(JSON.parse(text)).toMatchObject({ format: 'basinbook-notebook', version: 2 })
+    expect(JSON.parse(text)).toMatchObject({ format: 'basinbook-notebook', version: 3 })
     await page.context().close()
 
     const other = await open(browser, { path: '#notebooks' })

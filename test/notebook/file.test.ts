@@ -104,14 +104,14 @@ describe('refusals', () => {
   })
 
   test('of a newer version, or none', () => {
-    expect(changed((json) => Object.assign(json, { version: 3, more: true }))).toMatchInlineSnapshot(`
+    expect(changed((json) => Object.assign(json, { version: 4, more: true }))).toMatchInlineSnapshot(`
       [
-        "mine.json is written in version 3 of the notebook format, and this program reads up to version 2; open it with a newer Basinbook.",
+        "mine.json is written in version 4 of the notebook format, and this program reads up to version 3; open it with a newer Basinbook.",
       ]
     `)
     expect(changed((json) => Object.assign(json, { version: '1' }))).toMatchInlineSnapshot(`
       [
-        "mine.json: its “version” is not a whole number from 1; this program reads up to 2.",
+        "mine.json: its “version” is not a whole number from 1; this program reads up to 3.",
       ]
     `)
     expect(changed((json) => Object.assign(json, { version: 0 }))).toMatchInlineSnapshot(`
@@ -349,7 +349,7 @@ describe('migrations', () => {
     expect(migrate('edit', 'a', 3, [], [renamed, doubled])).toEqual({ today: 'a' })
   })
 
-  test.each([1])('open a notebook of version %i as one of today', (version) => {
+  test.each([1, 2])('open a notebook of version %i as one of today', (version) => {
     const text = readFileSync(new URL(`versions/${version}.json`, import.meta.url), 'utf8')
     const opened = fromFile(text, 'old.json')
     expect(opened).toMatchObject({ version: MIGRATIONS.length + 1, id: 'little-heron', place: '' })

@@ -96,7 +96,7 @@ describe('a formula that would wait for its own answer is refused in words', () 
       return next
     }, BOOK)
     const refused = taken(notebook, edit)
-    expect(refused).toMatch(/run in a circle: .+ → .+\. No formula can wait/)
+    expect(refused).toMatch(/run in a circle: .+ → .+\. No formula and no plan can wait/)
     // The engine, asked all the same, finds the circle too.
     expect(circular(outcomes(applied(notebook, edit).notebook)).length).toBeGreaterThan(0)
   })

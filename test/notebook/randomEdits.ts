@@ -33,6 +33,8 @@ const reading: fc.Arbitrary<Reading> = fc.oneof(value, choice, limit)
 const cell: fc.Arbitrary<Cell> = fc.oneof(
   reading,
   fc.constant({ kind: 'not_taken' as const }),
+  fc.constant({ kind: 'not_taken' as const, plan: 'first' }),
+  value.map((one) => ({ ...one, plan: 'first' })),
   fc.constantFrom('baseline.ph + 0.1', 'total_hardness * 0.7').map((text) => ({ kind: 'formula' as const, text })),
 )
 const quantity = fc.constantFrom('ph', 'salt', 'volume', 'lsi', 'shell')

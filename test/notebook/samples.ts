@@ -8,7 +8,7 @@ import { sentence } from '../../src/words/say'
 /** The ids in the tests are words, so that a failing one can be read. */
 export const EMPTY: Notebook = {
   format: 'basinbook-notebook',
-  version: 2,
+  version: 3,
   id: 'book',
   name: 'Test pool',
   place: '',

@@ -215,18 +215,18 @@ describe('damage', () => {
   })
 
   test('by an edit of a newer format says so', async () => {
-    await damaged('log', 113, { format: 3 })
+    await damaged('log', 113, { format: 4 })
     expect(refusal(await (await opened()).load('book'))).toMatchInlineSnapshot(
-      `"Test pool is written in version 3 of the notebook format, and this program reads up to version 2; open it with a newer Basinbook."`,
+      `"Test pool is written in version 4 of the notebook format, and this program reads up to version 3; open it with a newer Basinbook."`,
     )
   })
 
   test('of both snapshots', async () => {
     await damaged('snapshots', 110, { text: '' })
     const database = await openDB('basinbook')
-    await database.put('snapshots', { notebook: 'book', seq: 0, text: toFile({ ...EMPTY, version: 3 as 2 }) })
+    await database.put('snapshots', { notebook: 'book', seq: 0, text: toFile({ ...EMPTY, version: 4 as 3 }) })
     expect(refusal(await (await opened()).load('book'))).toMatchInlineSnapshot(
-      `"Test pool is written in version 3 of the notebook format, and this program reads up to version 2; open it with a newer Basinbook."`,
+      `"Test pool is written in version 4 of the notebook format, and this program reads up to version 3; open it with a newer Basinbook."`,
     )
     await database.put('snapshots', { notebook: 'book', seq: 0, text: '' })
     expect(refusal(await (await opened()).load('book'))).toMatchInlineSnapshot(

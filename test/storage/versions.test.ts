@@ -54,7 +54,7 @@ test.each([1, 2])('a database of version %i opens with its notebooks and takes e
     { id: 'heron', name: 'Test pool', changed: 1_780_000_000_000, head: 2 },
   ])
   const notebook = good(await store.load('heron'))
-  expect(notebook).toMatchObject({ version: 2, name: 'Test pool', units: { temperature: '°F' } })
+  expect(notebook).toMatchObject({ version: 3, name: 'Test pool', units: { temperature: '°F' } })
   expect(notebook.cells['first/ph']).toEqual({ kind: 'value', entered: '7.2', unit: 'pH', canonical: 7.2 })
   good(await store.append('heron', [{ type: 'change_notebook', set: { note: 'still here' } }]))
   const again = await opened()

@@ -1,9 +1,10 @@
 import { type Problem, problem } from '../../words/problem'
 import type { Migration } from './migration'
 import { toVersion2 } from './toVersion2'
+import { toVersion3 } from './toVersion3'
 
 /** In order: the first takes version 1 to 2. A migration has a file of its own and a frozen file of its version in the tests. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2]
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3]
 
 /**
  * A document or an edit of an earlier version in the form of today.

@@ -1,45 +1,37 @@
 import './carry.css'
-import { createSignal, Show } from 'solid-js'
+import { createSignal, For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
-import { scenarioOfWater } from '../../notebook/carryForward'
-import { FORETOLD } from '../../planner/bench'
+import { afterPlan } from '../../notebook/carryForward'
 import type { Plan } from '../../planner/step'
 import { carry } from '../../words/en/carry'
 import type { Problem } from '../../words/problem'
 import { addWords, say, sentence } from '../../words/say'
 import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
+import { prepareFormulas } from '../shell/formulas'
 import { goTo } from '../shell/place'
+import { planEnd } from './planEnd'
 import { showScenario } from './showScenario'
 
 addWords(carry)
 
-/** Readings of a plan's end that hold: what its steps foretell, and what none of them moves. */
-const HOLDS = [
-  ...Object.keys(FORETOLD),
-  'temperature',
-  'alkalinity_bottle',
-  'phosphate',
-  'copper',
-  'iron',
-  'manganese',
-  'magnesium',
-]
-
-/** Makes a scenario of the water that a plan ends with: in numbers, for a plan is no formula that could be followed. */
+/** Makes a scenario of the water that a plan ends with, which follows the plan or stays as it is now. */
 export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
   const book = useBook()
+  const [live, setLive] = createSignal(true)
   const [fault, setFault] = createSignal<Problem | null>(null)
+  const source = () => book.scenario(props.scenario)?.name ?? ''
 
   async function make(): Promise<void> {
     const { scenario, plan } = props
+    await prepareFormulas()
     const outcome = await book.answered()
-    const source = book.scenario(scenario)?.name ?? ''
-    const name = say('carry.name.plan', { name: source })
-    const edit = scenarioOfWater(book.notebook(), book.catalog(), scenario, {
+    const name = say('carry.name.plan', { name: source() })
+    const edit = afterPlan(book.notebook(), book.catalog(), scenario, {
       name,
-      note: say('carry.note.plan', { name: source }),
-      readings: new Map([...plan.end].filter(([quantity]) => HOLDS.includes(quantity))),
+      note: say('carry.note.plan', { name: source() }),
+      live: live(),
+      readings: planEnd(plan),
       valueAt: (quantity) => {
         const stands = outcome(scenario, quantity)
         return hasValue(stands) ? stands.value : undefined
@@ -55,11 +47,26 @@ export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
 
   return (
     <Show when={props.plan.steps.length > 0}>
-      <section class="carry-end">
+      <section class="carry carry-end">
+        <h2>{say('carry.plan')}</h2>
+        <p>{say('carry.plan_says', { name: source() })}</p>
+        <fieldset>
+          <legend>{say('carry.how')}</legend>
+          <For each={[true, false]}>
+            {(one) => (
+              <label>
+                <input type="radio" name="live" checked={live() === one} onChange={() => setLive(one)} />
+                <span>
+                  {say(one ? 'carry.how.plan' : 'carry.how.numbers', { name: source() })}
+                  <small>{say(one ? 'carry.how.plan_says' : 'carry.how.numbers_says', { name: source() })}</small>
+                </span>
+              </label>
+            )}
+          </For>
+        </fieldset>
         <button type="button" class="act" disabled={!book.writable()} onClick={() => void make()}>
-          {say('carry.plan')}
+          {say('carry.make')}
         </button>
-        <p class="quiet">{say('carry.plan_says')}</p>
         <Show when={fault()}>{(trouble) => <p class="warm">{sentence(trouble())}</p>}</Show>
       </section>
     </Show>

@@ -1,5 +1,6 @@
 import { createSignal, Show } from 'solid-js'
 import { say } from '../../words/say'
+import { awaitsPlan } from '../carry/plansDue'
 import { useBook } from '../shell/book'
 import { Menu } from '../shell/Menu'
 import { headName } from '../shell/selection'
@@ -24,6 +25,7 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
   const sample = () => book.sample(scenario()?.sample ?? '')
   /** its note; else the sample that it is tied to, unless it bears the sample's name anyway */
   const about = () => {
+    if (awaitsPlan(book, props.scenario)) return say('page.plan_due')
     const [now, tied] = [scenario(), sample()]
     if (now?.note) return now.note
     const parts = tied ? [tied.name === now?.name ? '' : tied.name, tied.date.slice(0, 10)] : []

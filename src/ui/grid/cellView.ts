@@ -1,4 +1,5 @@
 import { hasValue, type Notice, type Outcome } from '../../engine/outcome'
+import { planOf } from '../../notebook/planLink'
 import type { Source } from '../../notebook/resolve'
 import { convert } from '../../units/convert'
 import { formatDifference, formatValue } from '../../units/format'
@@ -78,7 +79,8 @@ export function cellView(facts: CellFacts): CellView {
   }
 }
 
-function stateOf({ from }: Source, assumed: boolean): string {
+function stateOf({ from, cell }: Source, assumed: boolean): string {
+  if (from === 'typed' && planOf(cell) !== null) return say('page.state.plan')
   if (from === 'none' || from === 'lacking') return ''
   return say(`page.state.${assumed && from === 'typed' ? 'assumed' : from}`)
 }

@@ -2,6 +2,7 @@ import { checkCell, type FormulaCheck } from '../../notebook/checkCell'
 import type { Edit, SetCell } from '../../notebook/edit'
 import { type Cell, cellKey, type Notebook } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
+import { alone } from '../../notebook/planLink'
 import { sameCell } from '../../notebook/sameCell'
 import { together } from '../../notebook/together'
 import { convert } from '../../units/convert'
@@ -99,7 +100,9 @@ function ownCell(
 ): Cell | null | 'locked' | Problem {
   if (to.formula && !(typed && from === to.name)) return 'locked'
   const unit = catalog.quantities.get(from)?.row.unit
-  if (from === to.name || unit === undefined || (cell?.kind !== 'value' && cell?.kind !== 'limit')) return cell
+  if (from === to.name || cell === null) return cell
+  // a reading of another kind follows no plan
+  if (unit === undefined || (cell.kind !== 'value' && cell.kind !== 'limit')) return alone(cell)
   const canonical = convert(cell.canonical, unit, to.row.unit)
-  return isProblem(canonical) ? canonical : { ...cell, canonical }
+  return isProblem(canonical) ? canonical : { ...alone(cell), canonical }
 }

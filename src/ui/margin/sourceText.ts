@@ -1,3 +1,5 @@
+import { own } from '../../notebook/own'
+import { planOf } from '../../notebook/planLink'
 import { say } from '../../words/say'
 import type { Book } from '../shell/book'
 import { formulas } from '../shell/formulas'
@@ -22,5 +24,7 @@ export function sourceText(
     return say(isComputed ? 'page.from.assumed_formula' : 'page.from.formula', { formula })
   }
   if (isComputed && from === 'typed') return say('page.from.assumed')
+  const plan = from === 'typed' && own(notebook.scenarios, planOf(cell) ?? '')
+  if (plan) return say('page.from.plan', { name: plan.name })
   return say(`page.from.${from}${entered === '' ? '' : '_as'}`, facts)
 }

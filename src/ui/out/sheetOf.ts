@@ -1,5 +1,6 @@
 import { hasValue } from '../../engine/outcome'
 import { lockedFunction } from '../../functions/registry'
+import { readsOthers } from '../../notebook/planLink'
 import type { Sheet, SheetCell, SheetRow } from '../../out/sheet'
 import { exactIn } from '../../units/exactIn'
 import { hasWords, say } from '../../words/say'
@@ -62,7 +63,7 @@ function cellOf(view: View, { name, row }: OutlineQuantity, scenario: string): S
   const seen = cellView({ row, outcome, base: undefined, source, unit, band: undefined })
   const shown = seen.figures ? seen.figures.whole + seen.figures.fraction : seen.text
   const entered = source.from === 'baseline' ? null : source.cell
-  const note = seen.assumed || entered?.kind === 'formula' ? sourceText(view, scenario, name) : ''
+  const note = seen.assumed || (entered && readsOthers(entered)) ? sourceText(view, scenario, name) : ''
   // The limit of a test is no number, and goes out as it is read: `< 0.2`.
   if (source.cell?.kind === 'limit') return { value: shown, shown, decimals: 0, assumed: seen.assumed, note }
   if (!hasValue(outcome)) return { value: null, shown, decimals: 0, assumed: seen.assumed, note }

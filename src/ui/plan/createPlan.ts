@@ -1,4 +1,4 @@
-import { type Accessor, createComputed, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js'
+import { type Accessor, batch, createComputed, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js'
 import type { Notebook } from '../../notebook/notebook'
 import type { Column } from '../../planner/bench'
 import type { CaseLine } from '../../planner/cases/planWithCases'
@@ -9,13 +9,15 @@ import type { Definition, TargetSet } from '../../worksheet/definition'
 import { TARGET_SET } from '../../worksheet/withTargets'
 import type { Book } from '../shell/book'
 import { columnOf, limitsOf } from './columnOf'
-import type { PlanAsked, PlanMade } from './planWorker'
+import { openPlanner } from './planner'
 
 /** What is known of the plan: still being made, made, or impossible. */
 export type Planned = Plan | 'making' | 'none'
 
 export interface PlanOfBook {
   readonly planned: Accessor<Planned>
+  /** whether it is still that of an earlier water, shelf or rule, and another is on its way */
+  readonly due: Accessor<boolean>
   /** the water that it is made for; null until all of it is known */
   readonly column: Accessor<Column | null>
   /** how each case stands in that water */
@@ -33,6 +35,7 @@ const REST = 250
  */
 export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   const [planned, setPlanned] = createSignal<Planned>('making')
+  const [due, setDue] = createSignal(true)
   const [cases, setCases] = createSignal<readonly CaseLine[]>([])
   const [refused, setRefused] = createSignal<readonly Problem[]>([])
   const column = createMemo(() => columnOf(book, scenario()))
@@ -40,15 +43,8 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
     const { shelf, cases: own, rules, profile, worksheets } = book.notebook()
     return { shelf, own, rules, profile, sets: soundSets(book, worksheets) }
   })
-  const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module', name: 'planner' })
+  const planner = openPlanner()
   let asked = 0
-  worker.onmessage = ({ data }: MessageEvent<PlanMade>) => {
-    if (data.id !== asked) return
-    setCases(data.cases)
-    setRefused(data.refused)
-    setPlanned(data.plan ?? 'none')
-  }
-  worker.onerror = () => setPlanned('none')
 
   createComputed(
     on(scenario, () => {
@@ -61,12 +57,12 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
     const { shelf, own, rules, profile, sets } = parts()
     const censored = limitsOf(book, scenario())
     const chosen = book.scenario(scenario())?.cases ?? []
+    const turn = ++asked
+    setDue(true)
     if (water === null) return
     const onHand = Object.values(shelf).map(({ id: _, ...item }) => item as ShelfProduct)
-    const timer = setTimeout(() => {
-      asked += 1
-      worker.postMessage({
-        id: asked,
+    const timer = setTimeout(async () => {
+      const made = await planner.ask({
         column: water,
         shelf: onHand,
         censored,
@@ -75,12 +71,19 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
         sets,
         rules,
         profile,
-      } satisfies PlanAsked)
+      })
+      if (turn !== asked) return
+      batch(() => {
+        setCases(made?.cases ?? [])
+        setRefused(made?.refused ?? [])
+        setPlanned(made?.plan ?? 'none')
+        setDue(false)
+      })
     }, REST)
     onCleanup(() => clearTimeout(timer))
   })
-  onCleanup(() => worker.terminate())
-  return { planned, column, cases, refused }
+  onCleanup(() => planner.close())
+  return { planned, due, column, cases, refused }
 }
 
 /** The sets of ranges that the notebook's own worksheets bring, and that the catalog took in. */

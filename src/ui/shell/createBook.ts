@@ -8,6 +8,7 @@ import type { Edit } from '../../notebook/edit'
 import { createHistory, redo, remember, undo } from '../../notebook/history'
 import { cellKey, type Notebook } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
+import { readsOthers } from '../../notebook/planLink'
 import { resolve } from '../../notebook/resolve'
 import { prepareKeeping } from '../../storage/prepareKeeping'
 import { displayUnit } from '../../units/profile'
@@ -224,7 +225,7 @@ async function prepareActs(withFormulas: boolean): Promise<void> {
 
 /** Where there are formulas, even clearing a cell may close a circle, and what finds it has to be there. */
 function hasFormulas(notebook: Notebook): boolean {
-  return Object.values(notebook.cells).some(({ kind }) => kind === 'formula')
+  return Object.values(notebook.cells).some(readsOthers)
 }
 
 function without(cells: readonly string[], changes: readonly Change[]): readonly string[] {

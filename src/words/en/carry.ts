@@ -8,7 +8,8 @@ export const carry = {
   'carry.water.calcium': 'after its calcium dose',
   'carry.water.salt': 'after its bags of salt',
   'carry.nothing_foretold': 'nothing is foretold of it yet',
-  'carry.several': 'Each worksheet foretells its own dose alone. For several together, carry the end of the step plan.',
+  'carry.several':
+    'Each worksheet foretells its own dose alone. For several together, carry the end of the step plan forward: the plan’s own page offers it.',
   'carry.how': 'Its readings',
   'carry.how.live': 'follow “{name}”',
   'carry.how.live_says':
@@ -41,6 +42,8 @@ export const carry = {
   'carry.made': '“{name}” was made.',
   'carry.links_turned': 'The scenario was removed. Formulas that read it have the numbers that they had.',
   'carry.plan': 'Carry the end water forward',
-  'carry.plan_says':
-    'It is made of plain numbers: a plan is worked out beside the worksheets, so the new scenario does not follow it. Make it again when the plan changes.',
+  'carry.plan_says': 'A new scenario begins with the water that this plan ends with.',
+  'carry.how.plan': 'follow the plan of “{name}”',
+  'carry.how.plan_says':
+    'When “{name}” changes, its plan is made again, and they become what that plan ends with; the new scenario is worked out after it. If “{name}” is removed, they become the numbers that they had.',
 } as const

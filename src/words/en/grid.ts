@@ -13,6 +13,7 @@ export const gridWords = {
   'page.rows_folded': '{count|one row|# rows}',
   'page.state.typed': 'entered here',
   'page.state.assumed': 'assumed',
+  'page.state.plan': 'follows a plan',
   'page.state.sample': 'from the sample',
   'page.state.baseline': 'follows the baseline',
   'page.state.default': 'the worksheet’s own value',

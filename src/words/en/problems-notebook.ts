@@ -69,7 +69,7 @@ export const problemsNotebook = {
   'problem.computed_not_taken': '{path}: {label} is worked out by the notebook; it cannot be marked as not taken.',
   'problem.formula_no_such_scenario': '{path}: the formula names a scenario “{name}”, and none has that name.',
   'problem.link_circle':
-    '{path}: this would run in a circle: {circle}. No formula can wait for its own answer; leave one of these links out.',
+    '{path}: this would run in a circle: {circle}. No formula and no plan can wait for its own answer; leave one of these links out.',
   'problem.carry_nothing':
     'Nothing is foretold of this water yet, so there is nothing to carry forward. The worksheet says what it still needs.',
   'problem.formula_scenario_gone': '{path}: the formula names a scenario that is no longer in the notebook.',

@@ -7,7 +7,8 @@ export const carry = {
   'carry.water.calcium': 'tras su dosis de calcio',
   'carry.water.salt': 'tras sus sacos de sal',
   'carry.nothing_foretold': 'todavía no se prevé nada de ella',
-  'carry.several': 'Cada hoja prevé solo su propia dosis. Para varias juntas, lleve el final del plan por pasos.',
+  'carry.several':
+    'Cada hoja prevé solo su propia dosis. Para varias juntas, lleve adelante el final del plan por pasos: lo ofrece la página del plan.',
   'carry.how': 'Sus mediciones',
   'carry.how.live': 'siguen a «{name}»',
   'carry.how.live_says':
@@ -40,6 +41,8 @@ export const carry = {
   'carry.made': 'Se hizo «{name}».',
   'carry.links_turned': 'Se quitó el escenario. Las fórmulas que lo leían tienen los números que tenían.',
   'carry.plan': 'Llevar adelante el agua del final',
-  'carry.plan_says':
-    'Se hace de números sueltos: un plan se calcula junto a las hojas, así que el escenario nuevo no lo sigue. Hágalo otra vez cuando cambie el plan.',
+  'carry.plan_says': 'Un escenario nuevo empieza con el agua con que termina este plan.',
+  'carry.how.plan': 'siguen el plan de «{name}»',
+  'carry.how.plan_says':
+    'Cuando cambia «{name}», su plan se hace otra vez y pasan a ser aquello con que termina; el escenario nuevo se calcula después de él. Si se quita «{name}», se vuelven los números que tenían.',
 } as const

@@ -11,6 +11,7 @@ export const gridWords = {
   'page.rows_folded': '{count|una fila|# filas}',
   'page.state.typed': 'escrito aquí',
   'page.state.assumed': 'supuesto',
+  'page.state.plan': 'sigue un plan',
   'page.state.sample': 'de la muestra',
   'page.state.baseline': 'sigue al escenario base',
   'page.state.default': 'valor de la propia hoja',

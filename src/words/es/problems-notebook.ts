@@ -133,7 +133,7 @@ export const problemsNotebook = {
   'formula.in_scenario': '{name} en «{scenario}»',
   'problem.worksheet_in_use': 'La hoja «{id}» la leen {users}; cambie antes esas fórmulas.',
   'problem.link_circle':
-    '{path}: esto daría vueltas en círculo: {circle}. Ninguna fórmula puede esperar su propia respuesta; quite uno de estos enlaces.',
+    '{path}: esto daría vueltas en círculo: {circle}. Ninguna fórmula ni plan puede esperar su propia respuesta; quite uno de estos enlaces.',
   'problem.carry_nothing':
     'Todavía no se prevé nada de esta agua, así que no hay nada que llevar adelante. La hoja dice qué le falta.',
 } as const

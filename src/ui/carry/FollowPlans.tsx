@@ -1,0 +1,44 @@
+import { createEffect, createMemo, For, on, onCleanup } from 'solid-js'
+import { followPlan } from '../../notebook/followPlan'
+import type { Cell } from '../../notebook/notebook'
+import { planOf, plansFollowed } from '../../notebook/planLink'
+import { createPlan } from '../plan/createPlan'
+import { useBook } from '../shell/book'
+import { planEnd } from './planEnd'
+import { setPlanDue } from './plansDue'
+
+/**
+ * Keeps the scenarios that follow another's plan at what that plan ends with. Shows nothing itself. A chain of them comes
+ * to rest from its beginning on: no plan is followed in a circle.
+ */
+export function FollowPlans() {
+  const book = useBook()
+  const sources = createMemo<readonly string[]>(() => plansFollowed(book.notebook()), [], { equals: sameList })
+  return <For each={sources()}>{(source) => <FollowPlan source={source} />}</For>
+}
+
+function FollowPlan(props: { source: string }) {
+  const book = useBook().unhurried
+  // One of these is of one scenario.
+  const { source } = props
+  const { planned, due } = createPlan(book, () => source)
+  createEffect(() => setPlanDue(source, due()))
+  onCleanup(() => setPlanDue(source, false))
+  const followers = createMemo<readonly Cell[]>(
+    () => Object.values(book.notebook().cells).filter((cell) => planOf(cell) === source),
+    [],
+    { equals: sameList },
+  )
+  createEffect(
+    on([planned, due, followers], ([now, due]) => {
+      if (now === 'making' || due || !book.writable()) return
+      const edit = followPlan(book.notebook(), book.catalog(), source, planEnd(now === 'none' ? null : now))
+      if (edit) book.dispatch(edit)
+    }),
+  )
+  return null
+}
+
+function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((one, i) => one === b[i])
+}
