@@ -116,7 +116,7 @@ describe('refusals', () => {
     `)
     expect(changed((json) => Object.assign(json, { version: 0 }))).toMatchInlineSnapshot(`
       [
-        "mine.json: its “version” is not a whole number from 1; this program reads up to 2.",
+        "mine.json: its “version” is not a whole number from 1; this program reads up to 3.",
       ]
     `)
   })
