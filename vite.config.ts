@@ -147,8 +147,9 @@ export default defineConfig(({ mode }) => ({
           environment: 'node',
           include: ['test/browser/**/*.test.ts'],
           globalSetup: ['test/browser/setup.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          // a busy machine is no failure
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
         },
       },
     ],

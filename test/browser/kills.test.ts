@@ -9,9 +9,9 @@ import { asNumber, enter, eventually, ready, shown } from './grid'
 import { startChromium } from './killable'
 import { open } from './open'
 
-const KILLS = process.env.LONG ? 100 : 10
+const KILLS = process.env.LONG ? 100 : 5
 const SEED = 20260501
-/** The browser lives so long after the page is there, at most, in milliseconds. */
+/** The browser lives so long after the first act, at most, in milliseconds. */
 const LIFE = 2_500
 
 const ROWS = ['sample/ph', 'sample/salt', 'sample/cyanuric_acid'] as const
@@ -66,10 +66,13 @@ test(
         await ended
         break
       }
-      // no word of farewell: nothing that runs when a page or a browser closes may be needed
-      setTimeout(() => running.process.kill('SIGKILL'), random() * LIFE)
-      await session(page, random, steps, (at) => {
-        saved = at
+      const life = random() * LIFE
+      await session(page, random, steps, {
+        // no word of farewell: nothing that runs when a page or a browser closes may be needed
+        begun: () => setTimeout(() => running.process.kill('SIGKILL'), life),
+        saved: (at) => {
+          saved = at
+        },
       }).catch(() => undefined)
       await ended
       acts += steps.length - 1
@@ -77,15 +80,23 @@ test(
     // helpers of the killed browsers may still be closing their files: what they leave is the temporary folder's to clear
     await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 }).catch(() => undefined)
     // the kills came into the midst of work
-    expect(acts).toBeGreaterThan(KILLS * 2)
+    expect(acts).toBeGreaterThan(KILLS)
   },
   KILLS * 30_000,
 )
 
+interface Heard {
+  /** the first act is done */
+  readonly begun: () => void
+  /** the page says that all is saved up to this step */
+  readonly saved: (step: number) => void
+}
+
 /** Enters, takes back and enters again until the browser is gone. A step is noted before it is taken. */
-async function session(page: Page, random: () => number, steps: View[], onSaved: (at: number) => void): Promise<void> {
+async function session(page: Page, random: () => number, steps: View[], heard: Heard): Promise<void> {
   const past: View[] = []
-  for (;;) {
+  for (let act = 0; ; act++) {
+    if (act === 1) heard.begun()
     const now = steps.at(-1) ?? []
     const before = random() < 0.25 ? past.pop() : undefined
     if (before !== undefined) {
@@ -98,6 +109,6 @@ async function session(page: Page, random: () => number, steps: View[], onSaved:
       steps.push(now.map((old, at) => (at === row ? figure : old)))
       await enter(page, ROWS[row] ?? 'sample/ph', 0, String(figure))
     }
-    if (random() < 0.7 && (await isSaved(page))) onSaved(steps.length - 1)
+    if (random() < 0.7 && (await isSaved(page))) heard.saved(steps.length - 1)
   }
 }

@@ -41,10 +41,23 @@ const saved = (page: Page) => eventually(() => page.locator('.toolbar .state').t
 const version = (page: Page) => page.locator('html').getAttribute('data-version')
 
 describe('the page without a network', () => {
-  test('opens, computes, keeps and shows every page; nothing is asked of anyone', async () => {
+  test('can be installed; opens, computes, keeps and shows every page; nothing is asked of anyone', async () => {
     const { context, page, foreign, errors } = await visited()
+    const href = await page.locator('link[rel=manifest]').getAttribute('href')
+    const manifest = await page.evaluate(async (path) => (await fetch(path)).json(), href ?? '')
+    expect(manifest).toMatchObject({ name: 'Basinbook', display: 'standalone', start_url: '.' })
+    for (const { src, sizes } of manifest.icons as { src: string; sizes: string }[]) {
+      const size = await page.evaluate(async (path) => {
+        const image = new Image()
+        image.src = path
+        await image.decode()
+        return `${image.naturalWidth}x${image.naturalHeight}`
+      }, src)
+      if (sizes !== 'any') expect(size).toBe(sizes)
+    }
     await enter(page, 'sample/ph', 0, '7.1')
     await saved(page)
+    const address = page.url()
     site.unplug()
     await context.setOffline(true)
     site.asked()
@@ -69,38 +82,15 @@ describe('the page without a network', () => {
       return [...document.fonts].filter(({ status }) => status === 'error').length
     })
     expect(fonts).toBe(0)
-    expect(site.asked().filter((path) => path !== '/sw.js')).toEqual([])
-    expect(foreign).toEqual([])
-    expect(errors).toEqual([])
-    await left(context)
-  })
-
-  test('opens in another tab by the address of a notebook', async () => {
-    const { context, page } = await visited()
-    const address = page.url()
+    // and in another tab by the address of a notebook
     expect(address).toContain('notebook=')
     await page.close()
-    site.unplug()
     const again = await context.newPage()
     await again.goto(address)
     await ready(again)
-    await left(context)
-  })
-
-  test('can be installed: it says what it is called and has icons that are there', async () => {
-    const { context, page } = await visited()
-    const href = await page.locator('link[rel=manifest]').getAttribute('href')
-    const manifest = await page.evaluate(async (path) => (await fetch(path)).json(), href ?? '')
-    expect(manifest).toMatchObject({ name: 'Basinbook', display: 'standalone', start_url: '.' })
-    for (const { src, sizes } of manifest.icons as { src: string; sizes: string }[]) {
-      const size = await page.evaluate(async (path) => {
-        const image = new Image()
-        image.src = path
-        await image.decode()
-        return `${image.naturalWidth}x${image.naturalHeight}`
-      }, src)
-      if (sizes !== 'any') expect(size).toBe(sizes)
-    }
+    expect(site.asked().filter((path) => path !== '/sw.js')).toEqual([])
+    expect(foreign).toEqual([])
+    expect(errors).toEqual([])
     await left(context)
   })
 })

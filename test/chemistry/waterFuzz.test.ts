@@ -15,7 +15,7 @@ import { waterAgainstAir } from '../../src/chemistry/waterAgainstAir'
 import { waterByAir } from '../../src/chemistry/waterByAir'
 import { waterForIndex } from '../../src/chemistry/waterForIndex'
 
-const RUNS = process.env.LONG ? 1_000_000 : 100_000
+const RUNS = process.env.LONG ? 1_000_000 : 25_000
 
 /** Mostly inside the range, sometimes at its ends, over them, or no number at all. */
 function reading(min: number, max: number): fc.Arbitrary<number> {
