@@ -12,6 +12,7 @@ import { announcement } from './shell/announce'
 import { BookContext } from './shell/book'
 import { createBook } from './shell/createBook'
 import { createDesk, DeskContext, type Opened, useDesk } from './shell/desk'
+import { drawnLater } from './shell/drawnLater'
 import { allowDrop, dropFile } from './shell/dropFile'
 import { afterFirstNumbers } from './shell/firstNumbers'
 import { guardUnsaved } from './shell/guardUnsaved'
@@ -80,7 +81,8 @@ function OpenBook(props: { opened: Opened }) {
   // The grid is drawn once what stands round it is: both in one go would hold the page for too long.
   const [framed, setFramed] = createSignal(false)
   afterDrawing(() => setFramed(true))
-  // Plans that are followed are made again once the first numbers are there.
+  // Plans that are followed are made again once the first numbers are there, and what was entered has been drawn.
+  const entered = drawnLater(book.notebook)
   const [numbered, setNumbered] = createSignal(false)
   void afterFirstNumbers(0).then(() => setNumbered(true))
   desk.beforeLeaving(book.settled)
@@ -114,7 +116,7 @@ function OpenBook(props: { opened: Opened }) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the page */}
       <div class="book" onDragOver={allowDrop} onDrop={dropFile}>
         <Banners />
-        <Show when={numbered() && plansFollowed(book.notebook()).length > 0}>
+        <Show when={numbered() && plansFollowed(entered()).length > 0}>
           <Suspense>
             <FollowPlans />
           </Suspense>

@@ -4,6 +4,7 @@ import type { Cell } from '../../notebook/notebook'
 import { planOf, plansFollowed } from '../../notebook/planLink'
 import { createPlan } from '../plan/createPlan'
 import { useBook } from '../shell/book'
+import { drawnLater } from '../shell/drawnLater'
 import { planEnd } from './planEnd'
 import { setPlanDue } from './plansDue'
 
@@ -13,7 +14,8 @@ import { setPlanDue } from './plansDue'
  */
 export function FollowPlans() {
   const book = useBook()
-  const sources = createMemo<readonly string[]>(() => plansFollowed(book.notebook()), [], { equals: sameList })
+  const entered = drawnLater(book.notebook)
+  const sources = createMemo<readonly string[]>(() => plansFollowed(entered()), [], { equals: sameList })
   return <For each={sources()}>{(source) => <FollowPlan source={source} />}</For>
 }
 
@@ -24,8 +26,9 @@ function FollowPlan(props: { source: string }) {
   const { planned, due } = createPlan(book, () => source)
   createEffect(() => setPlanDue(source, due()))
   onCleanup(() => setPlanDue(source, false))
+  const entered = drawnLater(book.notebook)
   const followers = createMemo<readonly Cell[]>(
-    () => Object.values(book.notebook().cells).filter((cell) => planOf(cell) === source),
+    () => Object.values(entered().cells).filter((cell) => planOf(cell) === source),
     [],
     { equals: sameList },
   )
