@@ -19,7 +19,7 @@ import { createKept } from '../record/createKept'
 import { KeepPlan } from '../record/KeepPlan'
 import { StepDone } from '../record/StepDone'
 import { useBook } from '../shell/book'
-import { placeLink } from '../shell/place'
+import { placeLink, usePlace } from '../shell/place'
 import { CaseEnds } from './CaseEnds'
 import { Cases } from './Cases'
 import { createPlan } from './createPlan'
@@ -33,7 +33,8 @@ addWords({ ...cases, ...casesPool, ...casesWater, ...pagePlan, ...planWords, ...
 /** The step plan of one scenario: may people swim, what was found, what to do and when, what is left open. */
 export function PlanPage() {
   const book = useBook()
-  const [chosen, setChosen] = createSignal<string | null>(book.selection.cell()?.scenario ?? null)
+  const place = usePlace()
+  const [chosen, setChosen] = createSignal<string | null>(place().part ?? book.selection.cell()?.scenario ?? null)
   const scenario = createMemo(() => {
     const wanted = chosen()
     return wanted !== null && book.scenarios().includes(wanted) ? wanted : book.baseline()

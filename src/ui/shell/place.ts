@@ -18,7 +18,7 @@ const PAGES = [
   'keeping',
 ] as const
 
-/** Which page is open, and the part of it: a worksheet's id, a function's name; a quantity and `of` which scenario. */
+/** Which page is open, and the part of it: a worksheet's id, a function's name, of a plan its scenario; a quantity and `of` which scenario. */
 export interface Place {
   readonly page: (typeof PAGES)[number]
   readonly part?: string

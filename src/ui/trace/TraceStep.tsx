@@ -68,6 +68,16 @@ export function StepNotes(props: { place: CellPlace }) {
     <>
       <For each={step().notes}>{(note) => <p>{note}</p>}</For>
       <Show when={step().file}>{(file) => <FileColumn file={file()} quantity={props.place.quantity} />}</Show>
+      <Show when={step().plan}>
+        {(plan) => (
+          <p>
+            <a class="link" href={placeLink({ page: 'plan', part: plan() })}>
+              {say('trace.to_plan')}
+            </a>{' '}
+            {say('trace.plan_reads')}
+          </p>
+        )}
+      </Show>
       <Show when={step().formula}>
         {(formula) => (
           <p class="code">

@@ -1,5 +1,6 @@
 import type { Sample } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
+import { planOf } from '../../notebook/planLink'
 import type { Source } from '../../notebook/resolve'
 import { say } from '../../words/say'
 import { unitWords } from '../unitWords'
@@ -13,7 +14,8 @@ export function readingNotes({ cell, from }: Source, quantity: string, sample: S
         ? say('trace.sample', { name: sample.name })
         : say('trace.sample_dated', { name: sample.name, date: sample.date }),
     )
-  if (cell?.kind === 'value' || cell?.kind === 'limit') {
+  // what follows a plan was written by nobody
+  if ((cell?.kind === 'value' || cell?.kind === 'limit') && planOf(cell) === null) {
     notes.push(say('trace.entered', { entered: `${cell.entered} ${unitWords(cell.unit)}`.trim() }))
     if (cell.method !== undefined) notes.push(say('trace.method', { method: cell.method }))
   }

@@ -2,6 +2,7 @@ import { LOCKED, lockedFunction } from '../../functions/registry'
 import { readsOfCell } from '../../notebook/cellGraph'
 import type { CellPlace } from '../../notebook/cellPlace'
 import { toShown } from '../../notebook/formulaNames'
+import { planOf } from '../../notebook/planLink'
 import { isProblem } from '../../words/problem'
 import { say } from '../../words/say'
 import { callsOf } from '../../worksheet/callsOf'
@@ -18,6 +19,8 @@ export interface Step {
   readonly notes: readonly string[]
   /** the kept lab file that it was read from, by id */
   readonly file: string | null
+  /** the scenario whose step plan it follows; null where it follows none */
+  readonly plan: string | null
   /** the formula as people write it; null for what is entered or followed */
   readonly formula: string | null
   /** with the numbers put in */
@@ -50,6 +53,7 @@ export function stepOf(book: Book, place: CellPlace): Step {
       ...notices.map((notice) => noticeText(notice)),
     ],
     file: (source.from === 'sample' && sample?.origin?.import) || null,
+    plan: source.cell === null ? null : planOf(source.cell),
     formula: text === null ? null : toShown(text, book.notebook()),
     numbers:
       text === null ? null : formulaWithNumbers(text, catalog, (of, name) => book.outcome(scenarioNamed(of), name)),

@@ -2,6 +2,8 @@
 export const trace = {
   'trace.nothing_there': 'There is no such value in this notebook any more.',
   'trace.in': 'in “{scenario}”',
+  'trace.to_plan': 'Show the plan, step by step.',
+  'trace.plan_reads': 'It is made from all that is entered in its scenario:',
   'trace.to_cell': 'Show it in its worksheet',
   'trace.back': 'Where it comes from',
   'trace.forward': 'What uses it',

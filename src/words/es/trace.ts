@@ -1,6 +1,8 @@
 export const trace = {
   'trace.nothing_there': 'Ya no hay tal valor en este cuaderno.',
   'trace.in': 'en «{scenario}»',
+  'trace.to_plan': 'Mostrar el plan, paso a paso.',
+  'trace.plan_reads': 'Se hace con todo lo que está escrito en su escenario:',
   'trace.to_cell': 'Mostrarlo en su hoja',
   'trace.back': 'De dónde viene',
   'trace.forward': 'Qué lo usa',
