@@ -111,19 +111,24 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
         target.dispatchEvent(new KeyboardEvent('keydown', { key: name, bubbles: true, cancelable: true }))
       const lsi = document.getElementById(`saturation/lsi@${watch}`) as HTMLElement
       const times: number[] = []
+      // What a person does comes as tasks of their own, each after what the one before changed has been drawn.
+      const turn = async () => {
+        await new Promise(requestAnimationFrame)
+        await new Promise((done) => setTimeout(done))
+      }
       for (let i = 0; i < n; i++) {
+        await turn()
         const cell = document.getElementById(`saturation/ph@${id}`) as HTMLElement
         cell.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true, button: 0 }))
         cell.click()
         cell.focus()
+        await turn()
         key(cell, '7')
-        await new Promise(requestAnimationFrame)
+        await turn()
         const input = document.activeElement as HTMLInputElement
         if (input.tagName !== 'INPUT') throw new Error('no editor opened')
         input.value = (7.2 + ((i * 7) % 50) / 100).toFixed(2)
-        // A person's Enter comes as a task of its own, after the figure that was typed has been drawn.
-        await new Promise(requestAnimationFrame)
-        await new Promise((done) => setTimeout(done))
+        await turn()
         const redrawn = new Promise<void>((done) => {
           const observer = new MutationObserver(() => {
             observer.disconnect()
@@ -135,7 +140,6 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
         key(input, 'Enter')
         await redrawn
         times.push(performance.now() - start)
-        await new Promise(requestAnimationFrame)
       }
       return times
     },

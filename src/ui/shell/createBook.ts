@@ -34,6 +34,9 @@ import { createValues, type Values } from './values'
 const CHECKS_AFTER = 200
 const FORMULAS_AFTER = 2000
 
+/** Keeping an edit waits for the engine's answer, so that what is on the page comes first, but for so long only; milliseconds. */
+const ANSWERED_WITHIN = 50
+
 /** Changes that are written in one go anyway, in whatever order they came. */
 const FEW_CHANGES = 100
 
@@ -61,7 +64,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const lines = createMemo(() => linesOf(rows(), arrangement.folded()))
   const selection = createSelection(lines, parts.order, reveal)
 
-  const saver = append ? createSaver(append) : null
+  const saver = append ? createSaver(append, () => Promise.race([answer, pause(ANSWERED_WITHIN)])) : null
   const engine = createEngineClient()
   engine.onRestart((why, changes) => {
     setEngineTrouble(why)
@@ -212,6 +215,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   }
   return { ...common, ...from(now), unhurried }
 }
+
+const pause = (time: number) => new Promise<void>((resolve) => setTimeout(resolve, time))
 
 /** Fetches what the first acts need, once the numbers are there; what finds circles before the rest, where formulas are. */
 async function prepareActs(withFormulas: boolean): Promise<void> {

@@ -22,14 +22,19 @@ export interface Saver {
 /**
  * Hands edits to `append` one batch after another, in order. A batch that failed stays in front of the queue, so that
  * trying again keeps the log without a gap.
+ * @param ready resolves when the page has a moment for the first of them
  */
-export function createSaver(append: (edits: readonly Edit[]) => Promise<undefined | Problem>): Saver {
+export function createSaver(
+  append: (edits: readonly Edit[]) => Promise<undefined | Problem>,
+  ready?: () => Promise<unknown>,
+): Saver {
   const [saving, setSaving] = createSignal<Saving>({ state: 'saved' })
   const waiting: Edit[] = []
   let running: Promise<void> | null = null
 
   async function run(): Promise<void> {
     setSaving({ state: 'saving' })
+    if (ready) await ready()
     while (waiting.length > 0) {
       const batch = waiting.slice()
       const trouble = await append(batch).catch(unexpected)
