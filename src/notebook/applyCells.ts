@@ -3,6 +3,7 @@ import type { SetCell, SimpleEdit } from './edit'
 import { LIMITS } from './limits'
 import { type Cell, cellKey, type Notebook } from './notebook'
 import { own } from './own'
+import { planFault } from './planLink'
 
 /** Entries that were made, and the edits that take them back, in the order in which the entries were made. */
 export interface CellsApplied {
@@ -19,6 +20,8 @@ export function setCells(notebook: Notebook, edits: readonly SetCell[]): CellsAp
   const inverses: SimpleEdit[] = []
   for (const edit of edits) {
     if (own(notebook.scenarios, edit.scenario) === undefined) return problem('scenario_gone')
+    const fault = planFault(notebook, edit.scenario, edit.cell)
+    if (fault !== null) return fault
     const key = cellKey(edit.scenario, edit.quantity)
     const before = own(cells, key) ?? null
     inverses.push({ ...edit, cell: before })

@@ -6,6 +6,7 @@ import { LIMITS } from './limits'
 import { type Cell, cellKey, type Notebook, type Scenario } from './notebook'
 import { baselineOf, isOrderKey } from './order'
 import { own, withEntry, withoutEntry } from './own'
+import { isFollowed, planFault } from './planLink'
 import { scenarioNameFault } from './scenarioName'
 
 /** A scenario with its typed cells; it stands after the baseline. */
@@ -18,7 +19,8 @@ export function addScenario(notebook: Notebook, { scenario, cells }: AddScenario
     noteFault(scenario.note) ??
     sampleFault(notebook, scenario.sample) ??
     orderFault(notebook, scenario.order, scenario.name) ??
-    roomFault(notebook, cells)
+    roomFault(notebook, cells) ??
+    Object.values(cells).reduce<Problem | null>((found, cell) => found ?? planFault(notebook, scenario.id, cell), null)
   if (fault !== null) return fault
   const added = Object.entries(cells).map(([quantity, cell]) => [cellKey(scenario.id, quantity), cell] as const)
   return {
@@ -37,6 +39,7 @@ export function removeScenario(notebook: Notebook, edit: RemoveScenario): Simply
   const scenario = own(notebook.scenarios, edit.scenario)
   if (scenario === undefined) return problem('scenario_gone')
   if (scenario === baselineOf(notebook)) return problem('baseline_stays', [], { name: scenario.name })
+  if (isFollowed(notebook, edit.scenario)) return problem('scenario_followed', [], { name: scenario.name })
   const cells: Record<string, Cell> = {}
   const kept: [string, Cell][] = []
   const prefix = cellKey(edit.scenario, '')

@@ -5,7 +5,7 @@ import { asRead } from './asRead'
 import type { CarriedWater } from './carriedWater'
 import { scenarioAfter } from './commands'
 import type { Edit } from './edit'
-import type { Cell, Notebook } from './notebook'
+import type { Cell, Notebook, Scenario } from './notebook'
 import { baselineOf } from './order'
 import { alone, following } from './planLink'
 import { resolve } from './resolve'
@@ -67,13 +67,10 @@ export function carryForward(
     const from = carried.find((one) => one.quantity === quantity)?.from ?? null
     const value = from === null ? undefined : valueAt(from)
     if (from !== null && value !== undefined) {
-      const stays = from === quantity
-      if (stays && live && source === baselineOf(notebook).id) continue
-      if (live) cells[quantity] = linkTo(source, from)
-      else cells[quantity] = asRead(notebook, catalog, source, quantity, value)
-    } else if (followsReading(notebook, catalog, quantity)) cells[quantity] = { kind: 'not_taken' }
+      cells[quantity] = live ? linkTo(source, from) : asRead(notebook, catalog, source, quantity, value)
+    }
   }
-  return { type: 'add_scenario', scenario: { ...scenarioAfter(notebook, name, source), note }, cells }
+  return { type: 'add_scenario', scenario: foretold(scenarioAfter(notebook, name, source), note), cells }
 }
 
 /**
@@ -99,12 +96,16 @@ export function afterPlan(
   const cells: Record<string, Cell> = { ...beside(notebook, catalog, source, live, valueAt) }
   for (const { name: quantity } of inputsOf(catalog, true)) {
     const value = readings.get(quantity)
-    const cell: Cell =
-      value === undefined || value === null ? { kind: 'not_taken' } : asRead(notebook, catalog, source, quantity, value)
-    if (live && value !== undefined) cells[quantity] = following(cell, source)
-    else if (cell.kind !== 'not_taken' || followsReading(notebook, catalog, quantity)) cells[quantity] = cell
+    if (value === undefined || (value === null && !live)) continue
+    const cell: Cell = value === null ? { kind: 'not_taken' } : asRead(notebook, catalog, source, quantity, value)
+    cells[quantity] = live ? following(cell, source) : cell
   }
-  return { type: 'add_scenario', scenario: { ...scenarioAfter(notebook, name, source), note }, cells }
+  return { type: 'add_scenario', scenario: foretold(scenarioAfter(notebook, name, source), note), cells }
+}
+
+/** A scenario of this water, as of one that nobody has tested. */
+function foretold(scenario: Scenario, note: string): Scenario {
+  return { ...scenario, note, foretold: true }
 }
 
 /** Whether a scenario without anything of its own would have the baseline's reading here: that of an older water. */
@@ -113,7 +114,10 @@ function followsReading(notebook: Notebook, catalog: Outline, quantity: string):
   return cell !== null && from !== 'default' && cell.kind !== 'not_taken'
 }
 
-/** What the source has of its own beside the readings: entries, readings of its sample, what it does not take from the baseline. */
+/**
+ * What the source has of its own beside the readings: entries, readings of its sample, what it does not take from the baseline.
+ * Linked, it is the same pool whatever is entered there later.
+ */
 function beside(
   notebook: Notebook,
   catalog: Outline,
@@ -123,9 +127,12 @@ function beside(
 ): Readonly<Record<string, Cell>> {
   const cells: Record<string, Cell> = {}
   if (source === baselineOf(notebook).id) return cells
+  const inputs = inputsOf(catalog, false)
+  if (live) for (const { name, worksheet } of inputs) if (worksheet === 'pool') cells[name] = linkTo(source, name)
   // Of what is worked out only the pool is the same pool afterwards: a volume that was assumed.
   const pool = [...catalog.quantities.values()].filter(({ formula, worksheet }) => formula && worksheet === 'pool')
-  for (const { name } of [...inputsOf(catalog, false), ...pool]) {
+  for (const { name } of [...inputs, ...pool]) {
+    if (cells[name] !== undefined) continue
     const { from, cell } = resolve(notebook, catalog, source, name)
     const computed = catalog.quantities.get(name)?.formula !== null
     if (from === 'typed' || from === 'sample') {
@@ -139,7 +146,7 @@ function beside(
 
   /** Null for a formula without an answer, which is no number. */
   function cellFor(quantity: string, cell: Cell): Cell | null {
-    if (cell.kind === 'not_taken') return cell
+    if (cell.kind === 'not_taken') return alone(cell)
     if (live) return linkTo(source, quantity)
     if (cell.kind !== 'formula') return alone(cell)
     const value = valueAt(quantity)

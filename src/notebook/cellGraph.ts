@@ -44,7 +44,8 @@ export function readersOfCell(notebook: Notebook, catalog: Outline, place: CellP
     return scenarios.map((scenario) => ({ scenario, quantity }))
   })
   const entered = Object.entries(notebook.cells)
-    .filter(([, cell]) => readsOthers(cell))
+    // a reading that the plan does not foretell uses nothing of it
+    .filter(([, cell]) => readsOthers(cell) && cell.kind !== 'not_taken')
     .flatMap(([key]) => {
       const [scenario = '', quantity = ''] = key.split('/')
       return [{ scenario, quantity }]

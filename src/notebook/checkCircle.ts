@@ -1,12 +1,14 @@
 import { type Problem, problem } from '../words/problem'
 import { hasWords, say } from '../words/say'
 import type { Outline } from '../worksheet/catalog'
-import { circleThrough } from './cellGraph'
+import { circleThrough, keyOf } from './cellGraph'
 import type { CellPlace } from './cellPlace'
 import type { Edit } from './edit'
 import type { Notebook } from './notebook'
 import { inOrder } from './order'
-import { readsOthers } from './planLink'
+import { planOf, readsOthers } from './planLink'
+
+const NOTHING = { kind: 'not_taken' } as const
 
 /** So many cells of a circle are named; of a longer one the first and the last. */
 const NAMED = 6
@@ -18,7 +20,10 @@ const NAMED = 6
 export function checkCircle(after: Notebook, catalog: Outline, edit: Edit): Problem | null {
   const circle = circleThrough(after, catalog, changedCells(after, edit))
   if (circle === null) return null
-  const names = [...circle, ...circle.slice(0, 1)].map((place) => nameOf(after, catalog, place))
+  const names = [...circle, ...circle.slice(0, 1)].flatMap((place, at) => [
+    nameOf(after, catalog, place),
+    ...(at < circle.length ? planAfter(after, place) : []),
+  ])
   const told = names.length <= NAMED ? names : [...names.slice(0, NAMED - 2), '…', ...names.slice(-1)]
   return problem('link_circle', [], { circle: told.join(' → ') })
 }
@@ -42,6 +47,12 @@ function changedCells(after: Notebook, edit: Edit): readonly CellPlace[] {
       return edit.set.sample === undefined ? [] : withFormulas(after)
     case 'put_sample':
       return withFormulas(after)
+    // What a row reads may lead from a plan to what follows it; a circle of formulas alone the engine says itself.
+    case 'put_row':
+    case 'put_worksheet':
+    case 'remove_row':
+    case 'remove_worksheet':
+      return withPlans(after)
     case 'together':
       return edit.edits.flatMap((one) => changedCells(after, one))
     default:
@@ -57,8 +68,18 @@ function withFormulas(notebook: Notebook): readonly CellPlace[] {
   })
 }
 
+function withPlans(notebook: Notebook): readonly CellPlace[] {
+  return withFormulas(notebook).filter((place) => planOf(notebook.cells[keyOf(place)] ?? NOTHING) !== null)
+}
+
 function hasFormulas(notebook: Notebook): boolean {
   return Object.values(notebook.cells).some(readsOthers)
+}
+
+/** The plan by which a cell reads what comes next in a circle. */
+function planAfter(notebook: Notebook, place: CellPlace): readonly string[] {
+  const plan = planOf(notebook.cells[keyOf(place)] ?? NOTHING)
+  return plan === null ? [] : [say('formula.plan_of', { scenario: notebook.scenarios[plan]?.name ?? '' })]
 }
 
 function nameOf(notebook: Notebook, catalog: Outline, { scenario, quantity }: CellPlace): string {

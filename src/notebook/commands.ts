@@ -28,8 +28,8 @@ export function duplicateScenario(notebook: Notebook, id: string, name: string):
   if (original === undefined) return problem('scenario_gone')
   const scenario = scenarioAfter(notebook, name, id)
   if (id === baselineOf(notebook).id) return { type: 'add_scenario', scenario, cells: {} }
-  const { note, sample, cases } = original
-  const copied = { ...scenario, note, sample, ...(cases ? { cases } : {}) }
+  const { note, sample, cases, foretold } = original
+  const copied = { ...scenario, note, sample, ...(cases ? { cases } : {}), ...(foretold ? { foretold } : {}) }
   return { type: 'add_scenario', scenario: copied, cells: cellsOf(notebook, id) }
 }
 

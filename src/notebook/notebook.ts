@@ -55,6 +55,8 @@ export interface Scenario {
   /** fractional key; the first in order is the baseline */
   readonly order: string
   readonly sample: string | null
+  /** its water was worked out from another scenario's and tested by nobody, as long as it is tied to no sample */
+  readonly foretold?: true
   /** cases that are not routine, by id, whose steps its plan follows because the reader chose them */
   readonly cases?: readonly string[]
 }

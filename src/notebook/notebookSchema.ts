@@ -87,6 +87,7 @@ export const scenarioSchema: z.ZodMiniType<Scenario> = z.strictObject({
   note: noteSchema,
   order: orderSchema,
   sample: z.nullable(idSchema),
+  foretold: z.exactOptional(z.literal(true)),
   cases: z.exactOptional(chosenCasesSchema.check(z.minLength(1))),
 })
 

@@ -1,3 +1,4 @@
+import { type Problem, problem } from '../words/problem'
 import type { Cell, Notebook } from './notebook'
 
 /** The scenario whose plan a cell follows; null where it follows none. */
@@ -22,12 +23,29 @@ export function readsOthers(cell: Cell): boolean {
   return cell.kind === 'formula' || planOf(cell) !== null
 }
 
+/** Why a cell of a scenario cannot follow the plan that it names; null when it can, or follows none. */
+export function planFault(
+  { scenarios }: Pick<Notebook, 'scenarios'>,
+  scenario: string,
+  cell: Cell | null,
+): Problem | null {
+  const plan = cell && planOf(cell)
+  if (plan === null) return null
+  if (plan === scenario) return problem('plan_of_itself')
+  return Object.hasOwn(scenarios, plan) ? null : problem('scenario_gone')
+}
+
+/** Whether another scenario's cells follow the plan of this one. */
+export function isFollowed({ cells }: Pick<Notebook, 'cells'>, scenario: string): boolean {
+  return Object.entries(cells).some(([key, cell]) => planOf(cell) === scenario && !key.startsWith(`${scenario}/`))
+}
+
 /** The scenarios whose plans some cell of the notebook follows, by id, in the order in which they are come upon. */
-export function plansFollowed({ cells, scenarios }: Pick<Notebook, 'cells' | 'scenarios'>): readonly string[] {
+export function plansFollowed({ cells }: Pick<Notebook, 'cells'>): readonly string[] {
   const plans = new Set<string>()
   for (const cell of Object.values(cells)) {
     const plan = planOf(cell)
-    if (plan !== null && Object.hasOwn(scenarios, plan)) plans.add(plan)
+    if (plan !== null) plans.add(plan)
   }
   return [...plans]
 }

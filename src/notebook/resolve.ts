@@ -1,5 +1,6 @@
 import type { Outline, OutlineQuantity } from '../worksheet/catalog'
 import type { Row } from '../worksheet/definition'
+import { isForetold } from './foretold'
 import { type Cell, cellKey, type Notebook, type Scenario } from './notebook'
 import { baselineOf } from './order'
 import { own } from './own'
@@ -14,7 +15,7 @@ export type Source =
   | { readonly from: 'baseline'; readonly cell: Cell }
   /** the worksheet's own declared default */
   | { readonly from: 'default'; readonly cell: Cell }
-  /** the sample has no such reading, and another water's is not taken in its place */
+  /** the sample, or what was foretold, has no such reading, and another water's is not taken in its place */
   | { readonly from: 'lacking'; readonly cell: null }
   /** nothing: an input was not taken, a worked-out row follows its formula */
   | { readonly from: 'none'; readonly cell: null }
@@ -24,7 +25,7 @@ const LACKING: Source = { from: 'lacking', cell: null }
 
 /**
  * Where a cell's value comes from, in the contract's order: what was typed in this scenario; its own sample's reading;
- * tied to a sample, a quantity of `sample` is never inherited; else what the baseline has. A sample of another place
+ * tied to a sample, or foretold, a quantity of `sample` is never inherited; else what the baseline has. A sample of another place
  * inherits nothing of `pool`. A declared default stands only where the search ends with nothing.
  *
  * A worked-out row has no reading and no default; an assumption typed over it is followed like an entry.
@@ -44,7 +45,7 @@ export function resolve(
   const baseline = baselineOf(notebook)
   if (scenario.id === baseline.id || !inherits(notebook, scenario, quantity)) {
     if (standIn !== null) return { from: 'default', cell: standIn }
-    return isInput(quantity.row) && scenario.sample !== null && quantity.worksheet === 'sample' ? LACKING : NONE
+    return isInput(quantity.row) && hasOwnWater(scenario) && quantity.worksheet === 'sample' ? LACKING : NONE
   }
   const followed = ownSource(notebook, baseline, quantity)?.cell ?? standIn
   return followed === null ? NONE : { from: 'baseline', cell: followed }
@@ -62,10 +63,14 @@ function ownSource(notebook: Notebook, scenario: Scenario, quantity: OutlineQuan
 
 /** Whether the quantity follows the baseline where the scenario has nothing of its own. */
 function inherits(notebook: Notebook, scenario: Scenario, quantity: OutlineQuantity): boolean {
-  if (scenario.sample === null) return true
-  if (quantity.worksheet === 'sample') return false
-  const elsewhere = own(notebook.samples, scenario.sample)?.elsewhere ?? false
+  if (quantity.worksheet === 'sample') return !hasOwnWater(scenario)
+  const elsewhere = own(notebook.samples, scenario.sample ?? '')?.elsewhere ?? false
   return !(elsewhere && quantity.worksheet === 'pool')
+}
+
+/** Another's readings are of another water. */
+function hasOwnWater(scenario: Scenario): boolean {
+  return scenario.sample !== null || isForetold(scenario)
 }
 
 function declared(row: Row): Cell | null {

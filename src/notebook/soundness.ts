@@ -1,6 +1,7 @@
 import { type Problem, problem } from '../words/problem'
 import type { Notebook } from './notebook'
 import { inOrder, isOrderKey } from './order'
+import { planFault } from './planLink'
 import { BASELINE, nameFault, nameKey } from './scenarioName'
 
 /**
@@ -18,6 +19,9 @@ export function unsound(notebook: Notebook, path: Problem['path']): Problem[] {
     ...Object.keys(notebook.cells)
       .filter((key) => !Object.hasOwn(notebook.scenarios, key.slice(0, key.indexOf('/'))))
       .map((key) => problem('file_no_such_scenario', [...path, 'cells', key])),
+    ...Object.entries(notebook.cells)
+      .filter(([key, cell]) => planFault(notebook, key.slice(0, key.indexOf('/')), cell) !== null)
+      .map(([key]) => problem('file_no_such_scenario', [...path, 'cells', key, 'plan'])),
   ]
 }
 

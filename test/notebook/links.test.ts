@@ -272,7 +272,7 @@ describe('carrying a water forward', () => {
     }
     expect(now.get(cellKey(id, 'ph'))).toMatchObject({ value: expect.any(Number) })
     for (const old of ['free_chlorine', 'total_chlorine'])
-      expect(notebook.cells[cellKey(id, old)]).toEqual({ kind: 'not_taken' })
+      expect(now.get(cellKey(id, old))).toMatchObject({ problem: { code: 'missing' } })
     expect(now.get(cellKey(id, 'volume'))).toEqual(now.get(cellKey(BASE, 'volume')))
   })
 

@@ -13,10 +13,12 @@ import { createHistory, remember } from '../../src/notebook/history'
 import { isLinkedTo } from '../../src/notebook/linkedTo'
 import { type Cell, cellKey, type Notebook } from '../../src/notebook/notebook'
 import { planOf, plansFollowed } from '../../src/notebook/planLink'
+import { resolve } from '../../src/notebook/resolve'
 import { toFile } from '../../src/notebook/toFile'
 import { removeLinkedScenario } from '../../src/notebook/unlink'
 import { isProblem } from '../../src/words/problem'
 import { sentence } from '../../src/words/say'
+import { catalogFor } from '../../src/worksheet/catalogFor'
 import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { applied, cell, EMPTY, edited, scenario } from './samples'
 
@@ -59,6 +61,12 @@ function standing(notebook: Notebook, id: string): Record<string, unknown> {
   )
 }
 
+/** The same of readings alone. */
+function readingsIn(notebook: Notebook, id: string): Record<string, unknown> {
+  const all = Object.entries(standing(notebook, id))
+  return Object.fromEntries(all.filter(([name]) => catalog.quantities.get(name)?.worksheet === 'sample'))
+}
+
 const circle = (notebook: Notebook, edit: Edit) => {
   const refused = checkCircle(applied(notebook, edit).notebook, catalog, edit)
   return refused && sentence(refused)
@@ -67,18 +75,18 @@ const circle = (notebook: Notebook, edit: Edit) => {
 describe('a scenario of the end of a plan', () => {
   test('follows it in each reading that the plan holds, read or not; what does not last is not taken', () => {
     const { notebook, id } = carried(BOOK, 'acid')
-    expect(standing(notebook, id)).toEqual({
+    expect(readingsIn(notebook, id)).toEqual({
       ph: { kind: 'value', entered: '7.5', unit: 'pH', canonical: 7.5, plan: 'acid' },
       temperature: { kind: 'value', entered: '81', unit: '°F', canonical: 27.2, plan: 'acid' },
       salt: { kind: 'not_taken', plan: 'acid' },
-      free_chlorine: { kind: 'not_taken' },
     })
+    expect(resolve(notebook, catalog, id, 'free_chlorine')).toEqual({ from: 'lacking', cell: null })
     expect(plansFollowed(notebook)).toEqual(['acid'])
   })
 
   test('as plain numbers it follows nothing', () => {
     const { notebook, id } = carried(BOOK, 'acid', false)
-    expect(Object.values(standing(notebook, id)).map((one) => planOf(one as Cell))).toEqual([null, null, null])
+    expect(Object.values(readingsIn(notebook, id)).map((one) => planOf(one as Cell))).toEqual([null, null])
     expect(plansFollowed(notebook)).toEqual([])
   })
 
@@ -149,7 +157,6 @@ describe('the graph of cells', () => {
     ['a reading of its source by what follows it', cell('acid', 'ph', formula(`'${id}'.ph`))],
     ['a target of its source, which its plan reads too', cell('acid', 'target_ph', formula(`'${id}'.ph`))],
     ['the baseline, which its source follows', cell('first', 'ph', formula(`'${id}'.ph_after_dilution`))],
-    ['its own plan', cell(id, 'ph', { kind: 'not_taken', plan: id })],
     ['a plan that follows it', cell('acid', 'ph', { ...value('7', 7, 'pH'), plan: id } as Cell)],
     ['the baseline by the plan of one that follows it', cell('first', 'ph', { kind: 'not_taken', plan: 'acid' })],
   ])('finds the circle through %s', (_, edit) => {
@@ -171,6 +178,49 @@ describe('the graph of cells', () => {
     const read = cell('first', 'ph', formula(`'${follower}'.ph`))
     expect(circle(notebook, read)).toBeNull()
     expect(circle(edited(notebook, read), cell('acid', 'ph', null))).toMatch(/in a circle/)
+  })
+})
+
+describe('what cannot be', () => {
+  const { notebook, id } = carried(BOOK, 'acid')
+  const refused = (edit: Edit, of = notebook) => {
+    const result = apply(of, edit)
+    return isProblem(result) ? sentence(result) : 'taken'
+  }
+
+  test('its own plan, one of nobody, and a source that goes and leaves its followers behind', () => {
+    expect(refused(cell(id, 'ph', { kind: 'not_taken', plan: id }))).toMatch(/cannot follow its own/)
+    expect(refused(cell(id, 'ph', { kind: 'not_taken', plan: 'nobody' }))).not.toBe('taken')
+    expect(refused({ type: 'remove_scenario', scenario: 'acid' })).toMatch(/is followed by another/)
+    for (const plan of [id, 'nobody']) {
+      const text = JSON.parse(toFile(notebook))
+      text.cells[cellKey(id, 'ph')].plan = plan
+      expect(Array.isArray(fromFile(JSON.stringify(text), 'mine.json')), plan).toBe(true)
+    }
+  })
+
+  test('a row that leads from the plan to what follows it', () => {
+    const row = { name: 'lent', unit: 'pH', formula: 'target_ph' }
+    const own = { id: 'lent', worksheet: 'sample', after: 'ph', order: 'a0', row }
+    const lent = edited(notebook, { type: 'put_row', row: own }, cell('acid', 'ph', { kind: 'formula', text: 'lent' }))
+    const change: Edit = { type: 'put_row', row: { ...own, row: { ...row, formula: `'${id}'.ph` } } }
+    const after = applied(lent, change).notebook
+    const found = checkCircle(after, catalogFor(after.worksheets, after.rows), change)
+    expect(found && sentence(found)).toMatch(/the step plan of “With acid”/)
+  })
+
+  test('a reading of the old water, where the plan’s is cleared', () => {
+    const cleared = edited(notebook, cell(id, 'ph', null))
+    expect(resolve(cleared, catalog, id, 'ph').cell).toBeNull()
+    expect(resolve(cleared, catalog, id, 'shell').from).not.toBe('lacking')
+  })
+
+  test('another pool than that of its source, whatever is entered there later', () => {
+    const larger = edited(notebook, cell('acid', 'measured_volume', value('90', 90, 'm³')))
+    expect(resolve(larger, catalog, id, 'measured_volume').cell).toEqual({
+      kind: 'formula',
+      text: "'acid'.measured_volume",
+    })
   })
 })
 

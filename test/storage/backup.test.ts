@@ -302,7 +302,7 @@ describe('a backup that is not as it was written', () => {
     }
     expect(await faults(await forged(notebook))).toMatchInlineSnapshot(`
       [
-        "all.gz: record 2 cannot be taken in. X: its “version” is not a whole number from 1; this program reads up to 2.",
+        "all.gz: record 2 cannot be taken in. X: its “version” is not a whole number from 1; this program reads up to 3.",
       ]
     `)
     expect(await faults(await forged({ ...notebook, text: JSON.stringify(EMPTY) }))).toMatchInlineSnapshot(`

@@ -8,6 +8,7 @@ import { shippedCatalog } from '../../src/worksheet/shippedCatalog'
 import { column, POOL, plan, type Values } from '../planner/bench'
 import { pools } from '../planner/pools'
 
+const FOUR_DAYS = { key: 'plan.swim.why_stale', facts: { days: 4 } } as const
 const RUNS = process.env.LONG ? 1_000 : 60
 const SEED = 20_261_125
 const START = new Date(2026, 4, 9, 9, 0)
@@ -23,7 +24,7 @@ function readerOf(values: Values, profile: Profile): Reader {
   }
 }
 const sheetFor = (values: Values, made: Plan = plan(values), profile: Profile = 'metric') =>
-  sheetOf(made, readerOf(values, profile), START, '2026-05-09')
+  sheetOf(made, readerOf(values, profile), START, null)
 
 /** Everything on the two pages that tells somebody to do something. */
 const told = (sheet: ReturnType<typeof sheetOf>) => [
@@ -128,14 +129,24 @@ describe('its words', () => {
   })
 
   test('water tested days ago: nobody swims by it, and it is tested again first', () => {
-    const sheet = sheetOf(plan(POOL), readerOf(POOL, 'metric'), START, '2026-05-05')
+    const sheet = sheetOf(plan(POOL), readerOf(POOL, 'metric'), START, FOUR_DAYS)
     expect(sheet.swim).toBe('Not before a new test.')
     expect(sheet.swimWhy.join(' ')).toMatch(/tested 4 days ago: test free chlorine and pH again/)
     // a verdict that is no stays, and the age is said with it
     const values = { ...POOL, free_chlorine: 0.6, total_chlorine: 0.7 }
-    const closed = sheetOf(plan(values), readerOf(values, 'metric'), START, '2026-05-05T23:59')
+    const closed = sheetOf(plan(values), readerOf(values, 'metric'), START, FOUR_DAYS)
     expect(closed.swim).toMatch(/^Not yet: after step/)
     expect(closed.swimWhy.join(' ')).toMatch(/4 days ago.*under the least/)
+  })
+
+  test('a water that is foretold: nobody swims by it, and nothing of it is said to be tested', () => {
+    const untested = { key: 'plan.swim.why_foretold', facts: {} } as const
+    const sheet = sheetOf(plan(POOL), readerOf(POOL, 'metric'), START, untested)
+    expect(sheet.swim).toBe('Not before a new test.')
+    expect(sheet.swimWhy).toEqual([
+      'Nobody has tested this water: it is what was foretold of another. Test it before anyone swims and before anything is added.',
+    ])
+    expect(sheet.found).toEqual(['Nothing that is foretold is out of its range.'])
   })
 
   test('too little chlorine: not before the step that brings it, and a new test', () => {

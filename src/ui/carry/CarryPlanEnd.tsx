@@ -20,15 +20,17 @@ export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
   const book = useBook()
   const [live, setLive] = createSignal(true)
   const [fault, setFault] = createSignal<Problem | null>(null)
+  const [name, setName] = createSignal<string | null>(null)
   const source = () => book.scenario(props.scenario)?.name ?? ''
+
+  const wanted = () => name() ?? say('carry.name.plan', { name: source() })
 
   async function make(): Promise<void> {
     const { scenario, plan } = props
     await prepareFormulas()
     const outcome = await book.answered()
-    const name = say('carry.name.plan', { name: source() })
     const edit = afterPlan(book.notebook(), book.catalog(), scenario, {
-      name,
+      name: wanted(),
       note: say('carry.note.plan', { name: source() }),
       live: live(),
       readings: planEnd(plan),
@@ -42,11 +44,11 @@ export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
     if (trouble) return
     goTo({ page: 'worksheets', part: 'sample' })
     showScenario(book, edit)
-    announce(say('carry.made', { name }))
+    announce(say('carry.made', { name: wanted() }))
   }
 
   return (
-    <Show when={props.plan.steps.length > 0}>
+    <Show when={props.plan.complete && props.plan.steps.length > 0}>
       <section class="carry carry-end">
         <h2>{say('carry.plan')}</h2>
         <p>{say('carry.plan_says', { name: source() })}</p>
@@ -64,6 +66,16 @@ export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
             )}
           </For>
         </fieldset>
+        <label class="name">
+          {say('carry.new_name')}
+          <input
+            class="field"
+            value={wanted()}
+            maxlength={200}
+            autocomplete="off"
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+        </label>
         <button type="button" class="act" disabled={!book.writable()} onClick={() => void make()}>
           {say('carry.make')}
         </button>

@@ -6,7 +6,7 @@ import { createPlan } from '../plan/createPlan'
 import { useBook } from '../shell/book'
 import { drawnLater } from '../shell/drawnLater'
 import { planEnd } from './planEnd'
-import { setPlanDue } from './plansDue'
+import { setPlanState } from './planStates'
 
 /**
  * Keeps the scenarios that follow another's plan at what that plan ends with. Shows nothing itself. A chain of them comes
@@ -24,19 +24,22 @@ function FollowPlan(props: { source: string }) {
   // One of these is of one scenario.
   const { source } = props
   const { planned, due } = createPlan(book, () => source)
-  createEffect(() => setPlanDue(source, due()))
-  onCleanup(() => setPlanDue(source, false))
   const entered = drawnLater(book.notebook)
   const followers = createMemo<readonly Cell[]>(
     () => Object.values(entered().cells).filter((cell) => planOf(cell) === source),
     [],
     { equals: sameList },
   )
+  onCleanup(() => setPlanState(source, null))
   createEffect(
     on([planned, due, followers], ([now, due]) => {
-      if (now === 'making' || due || !book.writable()) return
-      const edit = followPlan(book.notebook(), book.catalog(), source, planEnd(now === 'none' ? null : now))
-      if (edit) book.dispatch(edit)
+      if (now === 'making' || due) {
+        setPlanState(source, 'due')
+        return
+      }
+      const edit =
+        book.writable() && followPlan(book.notebook(), book.catalog(), source, planEnd(now === 'none' ? null : now))
+      setPlanState(source, edit ? book.dispatch(edit) : null)
     }),
   )
   return null

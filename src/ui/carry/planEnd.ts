@@ -14,7 +14,10 @@ const HOLDS = [
   'magnesium',
 ]
 
-/** The water that a plan ends with, as far as it holds; null for a reading that holds and is not known. */
+/**
+ * The water that a plan ends with, as far as it holds; null for a reading that holds and is not known. Of a plan that goes
+ * no further before something is tested or known nothing is: where it stops is no end of it.
+ */
 export function planEnd(plan: Plan | null): ReadonlyMap<string, Value | null> {
-  return new Map(HOLDS.map((quantity) => [quantity, plan?.end.get(quantity) ?? null]))
+  return new Map(HOLDS.map((quantity) => [quantity, (plan?.complete && plan.end.get(quantity)) || null]))
 }

@@ -1,6 +1,6 @@
 import { createSignal, Show } from 'solid-js'
-import { say } from '../../words/say'
-import { awaitsPlan } from '../carry/plansDue'
+import { say, sentence } from '../../words/say'
+import { planStateOf } from '../carry/planStates'
 import { useBook } from '../shell/book'
 import { Menu } from '../shell/Menu'
 import { headName } from '../shell/selection'
@@ -25,7 +25,8 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
   const sample = () => book.sample(scenario()?.sample ?? '')
   /** its note; else the sample that it is tied to, unless it bears the sample's name anyway */
   const about = () => {
-    if (awaitsPlan(book, props.scenario)) return say('page.plan_due')
+    const state = planStateOf(book, props.scenario)
+    if (state) return state === 'due' ? say('page.plan_due') : say('page.plan_stands', { why: sentence(state) })
     const [now, tied] = [scenario(), sample()]
     if (now?.note) return now.note
     const parts = tied ? [tied.name === now?.name ? '' : tied.name, tied.date.slice(0, 10)] : []

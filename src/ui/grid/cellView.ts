@@ -46,7 +46,8 @@ export interface CellFacts {
 
 export function cellView(facts: CellFacts): CellView {
   const { row, outcome, source } = facts
-  const here = source.from === 'typed' || source.from === 'sample'
+  // what follows a plan nobody entered
+  const here = source.from === 'sample' || (source.from === 'typed' && planOf(source.cell) === null)
   const assumed = 'formula' in row && source.cell !== null
   const notices = noticesOf(row, outcome)
   const bare = {

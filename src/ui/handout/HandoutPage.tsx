@@ -1,5 +1,6 @@
 import './handout.css'
 import { createEffect, createMemo, createSignal, For, Match, onCleanup, Show, Switch } from 'solid-js'
+import { isForetold } from '../../notebook/foretold'
 import type { Plan } from '../../planner/step'
 import { keepPreference, preference } from '../../storage/preference'
 import { cases } from '../../words/en/cases'
@@ -14,7 +15,7 @@ import { addWords, say } from '../../words/say'
 import { localTime } from '../desk/when'
 import { createPlan } from '../plan/createPlan'
 import type { Reader } from '../plan/planSentence'
-import { testedOn } from '../plan/testedOn'
+import { untested } from '../plan/untested'
 import { createKept } from '../record/createKept'
 import { KeepPlan } from '../record/KeepPlan'
 import { useBook } from '../shell/book'
@@ -36,6 +37,8 @@ export function HandoutPage() {
     const wanted = chosen()
     return wanted !== null && book.scenarios().includes(wanted) ? wanted : book.baseline()
   })
+  /** nobody can be given a plan for a water that nobody has */
+  const foretold = () => isForetold(book.scenario(scenario()))
   const { planned, column } = createPlan(book, scenario)
   const plan = (): Plan | null => {
     const now = planned()
@@ -52,7 +55,7 @@ export function HandoutPage() {
   )
   const sheet = createMemo(() => {
     const now = plan()
-    return now && sheetOf(now, reader(), start(), testedOn(book, scenario()))
+    return now && sheetOf(now, reader(), start(), untested(book, scenario(), start()))
   })
   const record = createKept(plan, scenario, column, reader)
   let printing: HTMLButtonElement | undefined
@@ -63,7 +66,7 @@ export function HandoutPage() {
 
   /** What is printed is given: it goes into the pool's record as it stands, once. */
   function give(): void {
-    if (plan() && record.kept() === null && book.writable()) record.keep()
+    if (plan() && record.kept() === null && book.writable() && !foretold()) record.keep()
   }
   function giveAndPrint(): void {
     give()
@@ -95,7 +98,7 @@ export function HandoutPage() {
             {say('page.handout.to_plan')}
           </a>
         </div>
-        <Show when={plan()}>
+        <Show when={plan() && !foretold()}>
           <KeepPlan record={record} />
         </Show>
         <form onSubmit={(event) => event.preventDefault()}>

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
+import { isForetold } from '../../notebook/foretold'
 import type { Plan } from '../../planner/step'
 import { say } from '../../words/say'
 import { AssumedNote } from '../assumptions/AssumedNote'
@@ -64,6 +65,7 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
     const value = water.get(quantity)
     return typeof value === 'number' ? quantityWords(props.reader, quantity, value) : ''
   }
+  const foretold = () => isForetold(book.scenario(props.scenario))
   const rows = () => ROWS.filter((quantity) => read(quantity) !== '')
   const dosed = () =>
     props.plan.steps.flatMap((step, index) =>
@@ -86,7 +88,11 @@ export function SecondSheet(props: { sheet: Sheet; plan: Plan; scenario: string;
           <thead>
             <tr>
               <For each={['quantity', 'read', 'test', 'wanted', 'end'] as const}>
-                {(head) => <th scope="col">{say(`handout.numbers.${head}`)}</th>}
+                {(head) => (
+                  <th scope="col">
+                    {say(head === 'read' && foretold() ? 'handout.numbers.foretold' : `handout.numbers.${head}`)}
+                  </th>
+                )}
               </For>
             </tr>
           </thead>

@@ -1,10 +1,10 @@
 import type { Plan } from '../../planner/step'
 import { daysBetween } from '../../record/instant'
-import { staleDays } from '../../record/staleDays'
 import { say } from '../../words/say'
 import { clockWords, weekdayWords } from '../desk/when'
 import { labelInside, labelOf } from '../labelOf'
 import { planSentence, problemSentence, type Reader } from '../plan/planSentence'
+import type { Untested } from '../plan/untested'
 import { byDaylight } from './byDaylight'
 import { after, dayTitle } from './clock'
 import { findings, leftAlone, spared } from './findings'
@@ -24,19 +24,18 @@ const MOST_FOUND = 4
 /**
  * The sheet of a plan whose first step is taken at `start`: nothing on it that the plan does not say, but for the age of the
  * test.
- * @param tested the date of the sample; empty where there is none
+ * @param untested why this water has to be tested first; null where it was
  */
-export function sheetOf(made: Plan, reader: Reader, start: Date, tested: string): Sheet {
+export function sheetOf(made: Plan, reader: Reader, start: Date, untested: Untested | null): Sheet {
   const plan = { ...made, steps: byDaylight(made.steps, start) }
   const found = findings(plan, reader)
-  const stale = staleDays(tested, start)
   return {
-    swim: stale !== null && plan.swim.now === 'yes' ? say('plan.swim.stale') : swimWords(plan),
+    swim: untested !== null && plan.swim.now === 'yes' ? say('plan.swim.stale') : swimWords(plan),
     swimWhy: [
-      ...(stale === null ? [] : [say('plan.swim.why_stale', { days: stale })]),
-      ...swimWhy(plan, reader, stale),
+      ...(untested === null ? [] : [say(untested.key, untested.facts)]),
+      ...swimWhy(plan, reader, untested !== null),
     ],
-    found: found.length === 0 ? [say('handout.found.nothing')] : found.slice(0, MOST_FOUND),
+    found: found.length === 0 ? [nothingFound(untested)] : found.slice(0, MOST_FOUND),
     foundMore: found.slice(MOST_FOUND),
     alone: leftAlone(plan, reader),
     spared: spared(plan, reader),
@@ -51,6 +50,10 @@ export function sheetOf(made: Plan, reader: Reader, start: Date, tested: string)
   }
 }
 
+function nothingFound(untested: Untested | null): string {
+  return say(untested?.key === 'plan.swim.why_foretold' ? 'handout.found.nothing_foretold' : 'handout.found.nothing')
+}
+
 /** What holds for every step, or for every day of them. */
 function togetherOf({ steps }: Plan): readonly string[] {
   const adds = steps.some(({ cautions }) => cautions.some(({ key }) => key === OUT_OF_WATER))
@@ -63,8 +66,8 @@ function forbidden(plan: Plan, reader: Reader): readonly string[] {
   return plan.cases.flatMap(({ forbids }) => forbids.map((one) => planSentence(reader, one)))
 }
 
-function swimWhy(plan: Plan, reader: Reader, stale: number | null): readonly string[] {
-  if (plan.swim.now === 'yes') return stale === null ? [say('handout.swim.why_yes')] : []
+function swimWhy(plan: Plan, reader: Reader, untested: boolean): readonly string[] {
+  if (plan.swim.now === 'yes') return untested ? [] : [say('handout.swim.why_yes')]
   return plan.swim.reasons.map((reason) => planSentence(reader, reason))
 }
 

@@ -1,3 +1,4 @@
+import { isForetold } from '../../notebook/foretold'
 import { own } from '../../notebook/own'
 import { planOf } from '../../notebook/planLink'
 import { say } from '../../words/say'
@@ -25,6 +26,7 @@ export function sourceText(
   }
   if (isComputed && from === 'typed') return say('page.from.assumed')
   const plan = from === 'typed' && own(notebook.scenarios, planOf(cell) ?? '')
-  if (plan) return say('page.from.plan', { name: plan.name })
+  if (plan) return say(cell?.kind === 'not_taken' ? 'page.from.plan_nothing' : 'page.from.plan', { name: plan.name })
+  if (from === 'lacking' && isForetold(notebook.scenarios[scenario])) return say('page.from.not_foretold')
   return say(`page.from.${from}${entered === '' ? '' : '_as'}`, facts)
 }

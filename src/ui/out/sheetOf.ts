@@ -1,5 +1,6 @@
 import { hasValue } from '../../engine/outcome'
 import { lockedFunction } from '../../functions/registry'
+import { isForetold } from '../../notebook/foretold'
 import { readsOthers } from '../../notebook/planLink'
 import type { Sheet, SheetCell, SheetRow } from '../../out/sheet'
 import { exactIn } from '../../units/exactIn'
@@ -33,9 +34,10 @@ export function sheetOf(view: View, definition: Definition, scenarios: readonly 
   }
 }
 
-/** The sample that a scenario is tied to, and when it was taken; empty where it is tied to none. */
+/** The sample that a scenario is tied to, and when it was taken, or that its water is foretold; empty where it is neither. */
 export function sampleText(view: View, scenario: string): string {
   const notebook = view.notebook()
+  if (isForetold(notebook.scenarios[scenario])) return say('page.foretold')
   const sample = notebook.samples[notebook.scenarios[scenario]?.sample ?? '']
   if (!sample) return ''
   return sample.date === '' ? sample.name : `${sample.name}, ${sample.date}`

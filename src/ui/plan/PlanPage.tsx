@@ -1,8 +1,8 @@
 import '../look/plan.css'
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js'
+import { isForetold } from '../../notebook/foretold'
 import type { PlanRecord } from '../../notebook/record'
 import type { Plan, Step } from '../../planner/step'
-import { staleDays } from '../../record/staleDays'
 import { cases } from '../../words/en/cases'
 import { casesPool } from '../../words/en/cases-pool'
 import { casesWater } from '../../words/en/cases-water'
@@ -26,7 +26,7 @@ import { createPlan } from './createPlan'
 import { money, planSentence, problemSentence, quantityWords, type Reader } from './planSentence'
 import { Shelf } from './Shelf'
 import { StepView } from './StepView'
-import { testedOn } from './testedOn'
+import { type Untested, untested } from './untested'
 
 addWords({ ...cases, ...casesPool, ...casesWater, ...pagePlan, ...planWords, ...planRules, ...ruleValues })
 
@@ -54,7 +54,7 @@ export function PlanPage() {
     }),
   )
   const record = createKept(plan, scenario, column, reader)
-  const stale = () => staleDays(testedOn(book, scenario()), new Date())
+  const first = () => untested(book, scenario(), new Date())
 
   return (
     <article class="text-page plan" aria-busy={planned() === 'making'}>
@@ -97,8 +97,10 @@ export function PlanPage() {
           {(now) => (
             <>
               <AssumedNote scenario={scenario()} />
-              <Planned plan={now()} reader={reader()} kept={record.kept()} stale={stale()} />
-              <KeepPlan record={record} />
+              <Planned plan={now()} reader={reader()} kept={record.kept()} untested={first()} />
+              <Show when={!isForetold(book.scenario(scenario()))}>
+                <KeepPlan record={record} />
+              </Show>
               <CarryPlanEnd plan={now()} scenario={scenario()} />
             </>
           )}
@@ -108,11 +110,11 @@ export function PlanPage() {
   )
 }
 
-function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null; stale: number | null }) {
+function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null; untested: Untested | null }) {
   const words = (one: { key: string; facts: Step['says']['facts'] }) => planSentence(props.reader, one)
   const swim = () => {
     if (props.plan.swim.now !== 'yes') return 'plan.swim.no'
-    return props.stale === null ? 'plan.swim.yes' : 'plan.swim.stale'
+    return props.untested === null ? 'plan.swim.yes' : 'plan.swim.stale'
   }
   const days = createMemo(() => byDay(props.plan.steps))
   const found = () => props.plan.verdicts.filter(({ verdict }) => verdict === 'step' || verdict === 'test_again')
@@ -125,7 +127,7 @@ function Planned(props: { plan: Plan; reader: Reader; kept: PlanRecord | null; s
     <>
       <section class="swim">
         <h2>{say(swim())}</h2>
-        <Show when={props.stale}>{(days) => <p>{say('plan.swim.why_stale', { days: days() })}</p>}</Show>
+        <Show when={props.untested}>{(why) => <p>{say(why().key, why().facts)}</p>}</Show>
         <For each={props.plan.swim.reasons}>{(reason) => <p>{words(reason)}</p>}</For>
         <Show when={props.plan.swim.after}>{(step) => <p>{say('plan.swim.after', { step: step() })}</p>}</Show>
       </section>

@@ -38,11 +38,18 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   const [due, setDue] = createSignal(true)
   const [cases, setCases] = createSignal<readonly CaseLine[]>([])
   const [refused, setRefused] = createSignal<readonly Problem[]>([])
-  const column = createMemo(() => columnOf(book, scenario()))
-  const parts = createMemo(() => {
-    const { shelf, cases: own, rules, profile, worksheets } = book.notebook()
-    return { shelf, own, rules, profile, sets: soundSets(book, worksheets) }
-  })
+  const column = createMemo(() => columnOf(book, scenario()), null, { equals: sameColumn })
+  const limits = createMemo(() => limitsOf(book, scenario()), new Set<string>(), { equals: sameSet })
+  const own = createMemo(() => soundSets(book, book.notebook().worksheets), [], { equals: sameList })
+  const parts = createMemo(
+    () => {
+      const { shelf, cases, rules, profile } = book.notebook()
+      return [shelf, cases, rules, profile] as const
+    },
+    undefined,
+    { equals: sameList },
+  )
+  const picked = createMemo(() => book.scenario(scenario())?.cases)
   const planner = openPlanner()
   let asked = 0
 
@@ -54,9 +61,10 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   )
   createEffect(() => {
     const water = column()
-    const { shelf, own, rules, profile, sets } = parts()
-    const censored = limitsOf(book, scenario())
-    const chosen = book.scenario(scenario())?.cases ?? []
+    const [shelf, cases, rules, profile] = parts()
+    const [censored, sets] = [limits(), own()]
+    const chosen = picked() ?? []
+    scenario()
     const turn = ++asked
     setDue(true)
     if (water === null) return
@@ -66,7 +74,7 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
         column: water,
         shelf: onHand,
         censored,
-        cases: own,
+        cases,
         chosen,
         sets,
         rules,
@@ -84,6 +92,19 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
   })
   onCleanup(() => planner.close())
   return { planned, due, column, cases, refused }
+}
+
+function sameColumn(a: Column | null, b: Column | null): boolean {
+  if (a === null || b === null) return a === b
+  return a.size === b.size && [...a].every(([name, value]) => b.get(name) === value)
+}
+
+function sameSet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  return a.size === b.size && [...a].every((one) => b.has(one))
+}
+
+function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((one, i) => one === b[i])
 }
 
 /** The sets of ranges that the notebook's own worksheets bring, and that the catalog took in. */

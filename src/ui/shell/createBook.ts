@@ -132,7 +132,10 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     if (refused) return refused
     const applied = apply(before, edit)
     if (isProblem(applied)) return applied
-    const circle = formulas()?.circle(applied.notebook, untrack(catalog), edit) ?? null
+    const { rows, worksheets } = applied.notebook
+    const same = rows === before.rows && worksheets === before.worksheets
+    const after = same ? untrack(catalog) : catalogOf({ rows, worksheets }).catalog
+    const circle = formulas()?.circle(applied.notebook, after, edit) ?? null
     if (circle) return circle
     setHistory((now) => remember(now, edit, applied))
     take(edit, applied.notebook)

@@ -75,7 +75,9 @@ export function MattersPart() {
       <Show when={sure.swings.problem()}>{(why) => <p class="warm">{sentence(why())}</p>}</Show>
       <Show when={sure.doubts()?.length === 0}>
         <p>
-          {say(sure.assumed() ? 'page.study.matters.assumed' : 'page.study.matters.none', { output: axis().label })}
+          {say(`page.study.matters.${sure.assumed() ? 'assumed' : sure.foretold() ? 'foretold' : 'none'}`, {
+            output: axis().label,
+          })}
         </p>
       </Show>
       <div role="status">

@@ -1,4 +1,5 @@
 import { type Accessor, createMemo } from 'solid-js'
+import { isForetold } from '../../notebook/foretold'
 import type { Doubt } from '../../study/doubt'
 import { openEnds } from '../../study/firmness'
 import { restsOn } from '../../study/restsOn'
@@ -19,6 +20,8 @@ export interface Sureness {
   readonly doubts: Accessor<readonly Doubt[] | null>
   /** the result is an assumption of this scenario */
   readonly assumed: Accessor<boolean>
+  /** its water was tested by nobody */
+  readonly foretold: Accessor<boolean>
   readonly interval: Accessor<Interval | null>
   readonly swings: Studied<'swings'>
   readonly working: Accessor<boolean>
@@ -44,10 +47,12 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
     const isComputed = book.catalog().quantities.get(output())?.formula != null
     return isComputed && column()?.has(output()) === true && !(output() === 'volume' && hasEnds(book, scenario()))
   })
+  const foretold = createMemo(() => isForetold(book.scenario(scenario())))
   const doubts = createMemo(() => {
     const water = column()
-    // what was entered over a result is not worked out from readings any more
-    if (assumed()) return []
+    // what was entered over a result is not worked out from readings any more; of a water that is foretold nobody knows how
+    // far the readings behind it are off
+    if (assumed() || foretold()) return []
     return water && bookDoubts(book, scenario(), water, restsOn(book.catalog(), output()), precisions())
   })
   const order = createMemo(() => {
@@ -90,6 +95,7 @@ export function createSureness(scenario: Accessor<string>, output: Accessor<stri
   return {
     doubts,
     assumed,
+    foretold,
     interval,
     swings,
     working: () => intervals.working() || swings.working(),

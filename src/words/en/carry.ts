@@ -40,7 +40,7 @@ export const carry = {
   'carry.make': 'Make the scenario',
   'carry.cancel': 'Cancel',
   'carry.made': '“{name}” was made.',
-  'carry.links_turned': 'The scenario was removed. Formulas that read it have the numbers that they had.',
+  'carry.links_turned': 'The scenario was removed. What read it has the numbers that it had.',
   'carry.plan': 'Carry the end water forward',
   'carry.plan_says': 'A new scenario begins with the water that this plan ends with.',
   'carry.how.plan': 'follow the plan of “{name}”',

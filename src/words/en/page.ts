@@ -60,6 +60,8 @@ export const page = {
   'page.col.unit': 'Unit',
   'page.col.range': 'Range',
   'page.example': 'An example in words',
+  'page.plan_stands': 'does not follow its plan: {why}',
+  'page.foretold': 'foretold, not tested',
   'page.plan_due': 'its plan is made again …',
   'page.baseline': 'baseline',
   'page.every_scenario': 'every scenario',
@@ -141,6 +143,8 @@ export const page = {
   'page.from.baseline_as': 'Follows “{baseline}”, entered there as {entered}.',
   'page.from.default': 'The worksheet’s own value, until another is entered.',
   'page.from.default_as': 'The worksheet’s own value ({entered}), until another is entered.',
+  'page.from.not_foretold': 'Nothing was foretold of it, and nobody has tested this water.',
+  'page.from.plan_nothing': 'The step plan of “{name}” foretells no such reading; it follows that plan.',
   'page.from.lacking': 'The sample has no such reading.',
   'page.from.none': 'Nothing entered yet.',
 

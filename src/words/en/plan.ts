@@ -160,6 +160,8 @@ export const planWords = {
   'plan.swim.yes': 'People may swim, where the label and the local code say so too.',
   'plan.swim.no': 'Nobody swims yet.',
   'plan.swim.stale': 'Not before a new test.',
+  'plan.swim.why_foretold':
+    'Nobody has tested this water: it is what was foretold of another. Test it before anyone swims and before anything is added.',
   'plan.swim.why_stale':
     'This water was tested {days} days ago: test free chlorine and pH again before anyone swims and before anything is added.',
   'plan.swim.case': 'The pool is closed: {rule}.',

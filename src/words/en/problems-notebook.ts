@@ -1,6 +1,7 @@
 /** What can be wrong with an edit, a notebook file, or what the browser keeps. */
 export const problemsNotebook = {
   'formula.removed_scenario': 'removed scenario',
+  'formula.plan_of': 'the step plan of “{scenario}”',
   'formula.in_scenario': '{name} in “{scenario}”',
 
   'problem.scenario_gone': 'This scenario is no longer in the notebook.',
@@ -9,6 +10,9 @@ export const problemsNotebook = {
   'problem.scenario_name_reserved':
     '“{name}” cannot be a scenario’s name: in formulas that word always means the first scenario. Choose another name.',
   'problem.scenario_is_last': '“{name}” is the last scenario already.',
+  'problem.plan_of_itself': 'A scenario cannot follow its own step plan.',
+  'problem.scenario_followed':
+    'The plan of “{name}” is followed by another scenario, whose links have to become numbers in the same step.',
   'problem.baseline_stays':
     '“{name}” is the baseline, which the other scenarios follow; it stays first and cannot be removed.',
   'problem.before_baseline':

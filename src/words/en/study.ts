@@ -83,6 +83,8 @@ export const study = {
     'How far the result moves when one reading is off by the precision of its test and all others are right.',
   'page.study.matters.none': 'No reading behind {output} has a test whose precision is known here.',
   'page.study.matters.assumed': '{output} is an assumption in this scenario: it is taken as it was entered.',
+  'page.study.matters.foretold':
+    'This water is foretold: how sure {output} is hangs on the readings of the water that it was foretold from. Look at it there.',
   'page.study.matters.bars': 'What moves {output} most',
   'page.study.matters.formulas':
     'Worked out by a formula that is typed there, and taken to be as exact as a reading: {names}.',

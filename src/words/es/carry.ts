@@ -39,7 +39,7 @@ export const carry = {
   'carry.make': 'Hacer el escenario',
   'carry.cancel': 'Cancelar',
   'carry.made': 'Se hizo «{name}».',
-  'carry.links_turned': 'Se quitó el escenario. Las fórmulas que lo leían tienen los números que tenían.',
+  'carry.links_turned': 'Se quitó el escenario. Lo que lo leía tiene los números que tenía.',
   'carry.plan': 'Llevar adelante el agua del final',
   'carry.plan_says': 'Un escenario nuevo empieza con el agua con que termina este plan.',
   'carry.how.plan': 'siguen el plan de «{name}»',

@@ -39,6 +39,7 @@ export const handout = {
     '{reading} está por encima de su máximo. Cuánta agua hay que renovar se sabrá cuando se mida el agua de llenado: {names}.',
   'handout.found.left_out': '{reading}: todavía no se hace nada por ello. {says}',
   'handout.found.other': '{name}: {says}',
+  'handout.found.nothing_foretold': 'Nada de lo previsto está fuera de su intervalo.',
   'handout.found.nothing': 'Nada de lo que se midió está fuera de su intervalo.',
   'handout.found.more':
     '{count|Un hallazgo más está en la segunda página.|# hallazgos más están en la segunda página.}',
@@ -103,6 +104,7 @@ export const handout = {
   'handout.numbers.intro': 'De {name}; la primera hoja dice qué hacer.',
   'handout.numbers.quantity': 'Qué',
   'handout.numbers.read': 'Medido',
+  'handout.numbers.foretold': 'Previsto, no medido',
   'handout.numbers.test': 'Análisis usado',
   'handout.numbers.wanted': 'Deseado',
   'handout.numbers.end': 'Previsto al final',

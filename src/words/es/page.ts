@@ -52,6 +52,8 @@ export const page = {
   'page.col.unit': 'Unidad',
   'page.col.range': 'Intervalo',
   'page.example': 'Un ejemplo en palabras',
+  'page.plan_stands': 'no sigue su plan: {why}',
+  'page.foretold': 'previsto, no medido',
   'page.plan_due': 'su plan se hace otra vez …',
   'page.baseline': 'base',
   'page.every_scenario': 'todos los escenarios',
@@ -123,6 +125,8 @@ export const page = {
   'page.from.baseline_as': 'Sigue a «{baseline}», escrito allí como {entered}.',
   'page.from.default': 'El valor de la propia hoja, hasta que se escriba otro.',
   'page.from.default_as': 'El valor de la propia hoja ({entered}), hasta que se escriba otro.',
+  'page.from.not_foretold': 'No se previó nada de esto, y nadie ha analizado esta agua.',
+  'page.from.plan_nothing': 'El plan por pasos de «{name}» no prevé esta medición; sigue ese plan.',
   'page.from.lacking': 'La muestra no tiene esa medición.',
   'page.from.none': 'Todavía nada escrito.',
 

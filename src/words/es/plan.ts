@@ -167,6 +167,8 @@ export const planWords = {
   'plan.swim.yes': 'Se puede bañar la gente, donde la etiqueta y la norma local lo digan también.',
   'plan.swim.no': 'Todavía no se baña nadie.',
   'plan.swim.stale': 'No antes de un nuevo análisis.',
+  'plan.swim.why_foretold':
+    'Nadie ha analizado esta agua: es lo que se prevé de otra. Analícela antes de que alguien se bañe y antes de añadir nada.',
   'plan.swim.why_stale':
     'Esta agua se analizó hace {days} días: mida de nuevo el cloro libre y el pH antes de que alguien se bañe y antes de añadir nada.',
   'plan.swim.case': 'La piscina está cerrada: {rule}.',

@@ -7,6 +7,9 @@ export const problemsNotebook = {
   'problem.scenario_name_reserved':
     '«{name}» no puede ser el nombre de un escenario: en las fórmulas esa palabra significa siempre el primero. Elija otro nombre.',
   'problem.scenario_is_last': '«{name}» ya es el último escenario.',
+  'problem.plan_of_itself': 'Un escenario no puede seguir su propio plan por pasos.',
+  'problem.scenario_followed':
+    'Otro escenario sigue el plan de «{name}», y sus enlaces tienen que volverse números en el mismo paso.',
   'problem.baseline_stays':
     '«{name}» es el escenario base, al que siguen los demás; se queda el primero y no se puede quitar.',
   'problem.before_baseline':
@@ -130,6 +133,7 @@ export const problemsNotebook = {
     'Se cerró la conexión con el almacén del navegador. Guarde el cuaderno en un archivo y cargue la página otra vez.',
   'problem.storage_failed':
     'El navegador no pudo conservar los últimos cambios: {why}. Guarde el cuaderno en un archivo.',
+  'formula.plan_of': 'el plan por pasos de «{scenario}»',
   'formula.in_scenario': '{name} en «{scenario}»',
   'problem.worksheet_in_use': 'La hoja «{id}» la leen {users}; cambie antes esas fórmulas.',
   'problem.link_circle':

@@ -129,6 +129,8 @@ export const study = {
   'chart.generator.setting': 'Horas de la célula frente a su ajuste',
   'page.study.read_panel': '{name}: {readings}',
   'page.study.matters.assumed': '{output} es una suposición en este escenario: se toma como se escribió.',
+  'page.study.matters.foretold':
+    'Esta agua es prevista: lo seguro que es {output} depende de las mediciones del agua de la que se previó. Mírelo allí.',
   'page.study.matters.formulas':
     'Calculadas por una fórmula escrita allí, y tomadas por tan exactas como una medición: {names}.',
 } as const
