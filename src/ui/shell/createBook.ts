@@ -13,7 +13,8 @@ import { resolve } from '../../notebook/resolve'
 import { prepareKeeping } from '../../storage/prepareKeeping'
 import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
-import { sentence } from '../../words/say'
+import { sayFacts, sentence } from '../../words/say'
+import { factWord } from '../factWord'
 import { rowsOf } from '../grid/gridRow'
 import { foldId, linesOf } from '../grid/line'
 import { afterDrawing } from './afterDrawing'
@@ -54,6 +55,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const parts = createParts(first)
   const withOwn = createMemo(() => catalogOf({ worksheets: parts.worksheets(), rows: parts.rows() }))
   const catalog = createMemo(() => withOwn().catalog)
+  sayFacts((code, name, fact) => factWord(catalog(), code, name, fact))
   const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
 
