@@ -92,6 +92,8 @@ test('Escape ends it and takes the range back; a cancelled pointer ends it and k
   await page.keyboard.press('Escape')
   await eventually(marked).toBe(1)
   expect(await moves(200)).toBe(0)
+  // the button is still held
+  await page.mouse.move(500, SIZE.height - 120)
   await page.mouse.move(500, SIZE.height + 30)
   expect(await moves(200)).toBe(0)
   expect(await marked()).toBe(1)

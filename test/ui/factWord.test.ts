@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { factWord } from '../../src/ui/factWord'
+import { whyText } from '../../src/ui/lab/whyText'
 import { problem } from '../../src/words/problem'
 import { sayFacts, sentence } from '../../src/words/say'
 import { catalogFor } from '../../src/worksheet/catalogFor'
@@ -52,6 +53,17 @@ describe('the page', () => {
     ],
   ])('calls quantities by their labels: %#', (trouble, text) => {
     expect(sentence(trouble)).toMatch(text)
+  })
+
+  test('gives the reasons for a laboratory’s column in the same words', () => {
+    const column = { role: 'note' as const, confidence: 0 }
+    const why = (code: string, facts: Readonly<Record<string, string>>) =>
+      whyText({ ...column, why: [{ code, facts }] })
+    expect(why('second_of', { quantity: 'total_alkalinity', heading: 'TA' })).toContain(
+      'for total alkalinity, after “TA”',
+    )
+    expect(why('unit_wrong_dimension', { quantity: 'free_chlorine', found: 'kg' })).toMatch(/^free chlorine is not/)
+    expect(why('role', { role: 'sample' })).toBe('a column that says Sample')
   })
 
   test('leaves a name that somebody wrote as it was written', () => {
