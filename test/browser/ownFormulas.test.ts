@@ -138,6 +138,8 @@ describe('rows of one’s own', () => {
     await page.keyboard.press('Enter')
     await page.keyboard.type(' + volume')
     await eventually(() => page.locator('.row-dialog .faults').textContent()).toMatch(/kg and m³ meet/)
+    // a row in kg, which a US reader sees in pounds
+    expect(await page.locator('.row-dialog .counts').textContent()).toBe('counts in kg; shown in lb')
     await page.keyboard.press('Enter')
     await eventually(() => shown(page, 'salt/salt_twice'), PATIENT).toBe('kg and m³ do not agree')
     await eventually(() => page.locator('#margin').textContent()).toMatch(/Salt, twice: at character 1 kg and m³ meet/)

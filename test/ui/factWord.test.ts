@@ -1,6 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { factWord } from '../../src/ui/factWord'
+import { missingLabels } from '../../src/ui/grid/cellView'
 import { whyText } from '../../src/ui/lab/whyText'
+import { labelsOfRows } from '../../src/ui/labelOf'
+import { noticeText } from '../../src/ui/noticeText'
 import { problem } from '../../src/words/problem'
 import { sayFacts, sentence } from '../../src/words/say'
 import { catalogFor } from '../../src/worksheet/catalogFor'
@@ -10,7 +13,7 @@ const own = {
   worksheet: 'salt',
   after: 'salt_mass',
   order: 'a0',
-  row: { name: 'my_dose', label: 'My dose', unit: 'kg', formula: 'salt_mass' },
+  row: { name: 'my_dose', label: 'Dose of mine', unit: 'kg', formula: 'salt_mass' },
 }
 const catalog = catalogFor({}, { r: own })
 const noWater = problem('no_such_water', ['Langelier index'], { quantity: 'total_alkalinity' })
@@ -41,11 +44,11 @@ describe('the page', () => {
     // a row of the reader's own has its label in the notebook
     [
       problem('units_flagged', ['Bags'], { name: 'my_dose' }),
-      'Bags: the units in the formula of “My dose” do not agree, so its number is not shown.',
+      'Bags: the units in the formula of “Dose of mine” do not agree, so its number is not shown.',
     ],
     [
       problem('row_in_use', [], { name: 'my_dose', users: ['total_alkalinity'] }),
-      '“My dose” is read by Total alkalinity; change these formulas first.',
+      '“Dose of mine” is read by Total alkalinity; change these formulas first.',
     ],
     [
       problem('mixed_models', ['HOCl'], { quantity: 'hocl', wanted: 'obrien_1974', model: 'wahman_2019' }),
@@ -53,6 +56,15 @@ describe('the page', () => {
     ],
   ])('calls quantities by their labels: %#', (trouble, text) => {
     expect(sentence(trouble)).toMatch(text)
+  })
+
+  test('knows a row of the reader’s own by its label also where only its name is at hand', () => {
+    expect(missingLabels(['my_dose'])).toBe('my dose')
+    expect(noticeText('unlikely:my_dose')).toMatch(/^my dose is unusual/)
+    labelsOfRows((name) => catalog.quantities.get(name)?.row)
+    expect(missingLabels(['my_dose', 'ph'])).toBe('dose of mine, pH')
+    expect(noticeText('unlikely:my_dose')).toMatch(/^Dose of mine is unusual/)
+    labelsOfRows(() => undefined)
   })
 
   test('gives the reasons for a laboratory’s column in the same words', () => {

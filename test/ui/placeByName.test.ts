@@ -89,6 +89,30 @@ describe('what was copied with names and units', () => {
     expect(name).not.toBe('')
   })
 
+  test('from this very notebook puts back the cells as they were copied, formulas included, where something else stands by now', () => {
+    const book = bookFor(notebook)
+    const rows = ['ph', 'total_alkalinity'].flatMap((name) => {
+      const quantity = book.catalog().quantities.get(name)
+      return quantity ? [{ key: name, worksheet: '', group: '', quantity }] : []
+    })
+    const { text, cells } = copyBlock(book, { rows, scenarios: ['first'] }, true)
+    const later = edited(notebook, cell('first', 'total_alkalinity', number(95, 'mg/L as CaCO3')))
+    const scope = (now: Notebook) => {
+      const open = bookFor(now)
+      return {
+        notebook: now,
+        catalog: open.catalog(),
+        unit: open.unit,
+        stands: (scenario: string, quantity: Parameters<typeof fieldOf>[2]) => fieldOf(open, scenario, quantity),
+      }
+    }
+    expect(placeByName(pastedTable(text), cells, scope(notebook))).toMatchObject({ places: [], same: 2 })
+    expect(placeByName(pastedTable(text), cells, scope(later))).toMatchObject({
+      places: [{ field: { quantity: 'total_alkalinity', cell: { kind: 'formula', text: '40 * 2' } } }],
+      same: 1,
+    })
+  })
+
   test('is told where it has no place, and where its unit is none', () => {
     const [head = [], [label = ''] = []] = copied(notebook, 'temperature')
     const { edit, report } = pasted(notebook, [

@@ -68,7 +68,7 @@ export function placeByName(
         return
       }
       const field: Field = ours?.[down]?.[across] ?? text
-      if (typeof field === 'string' && meant.some((row) => isThere(field, written, row, scenario, scope))) same++
+      if (meant.some((row) => isThere(text, written, row, scenario, scope))) same++
       else places.push({ field, quantity, scenario, unit: unitAmong(meant, written, label, scope) })
     })
   })
