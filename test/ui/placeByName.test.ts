@@ -38,6 +38,7 @@ function pasted(now: Notebook, table: readonly (readonly string[])[]) {
   const scope = {
     notebook: now,
     catalog: book.catalog(),
+    rows: [...book.catalog().quantities.values()],
     unit: book.unit,
     check: checkFormula,
     stands: (scenario: string, quantity: Parameters<typeof fieldOf>[2]) => fieldOf(book, scenario, quantity),
@@ -101,7 +102,7 @@ describe('what was copied with names and units', () => {
       const open = bookFor(now)
       return {
         notebook: now,
-        catalog: open.catalog(),
+        rows: [...open.catalog().quantities.values()],
         unit: open.unit,
         stands: (scenario: string, quantity: Parameters<typeof fieldOf>[2]) => fieldOf(open, scenario, quantity),
       }

@@ -75,7 +75,11 @@ function about(book: Book) {
 }
 
 function planNamed(book: Book, table: readonly (readonly string[])[], ours: readonly (readonly Copied[])[] | null) {
-  const scope = { ...about(book), stands: (scenario: string, row: OutlineQuantity) => fieldOf(book, scenario, row) }
+  const scope = {
+    ...about(book),
+    rows: book.rows().map(({ quantity }) => quantity),
+    stands: (scenario: string, row: OutlineQuantity) => fieldOf(book, scenario, row),
+  }
   const { places, same, strangers } = placeByName(table, ours, scope)
   const { edit, report } = planPlaced(places, scope)
   return { edit, report: { ...report, same, strangers } }

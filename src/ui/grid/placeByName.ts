@@ -4,7 +4,7 @@ import { readUnit } from '../../units/readUnit'
 import { locale } from '../../words/locale'
 import { type Problem, problem } from '../../words/problem'
 import { say } from '../../words/say'
-import type { Outline, OutlineQuantity } from '../../worksheet/catalog'
+import type { OutlineQuantity } from '../../worksheet/catalog'
 import { labelOf } from '../labelOf'
 import { unitWords } from '../unitWords'
 import type { Copied } from './copyBlock'
@@ -22,7 +22,8 @@ export interface ByName {
 
 export interface NameScope {
   readonly notebook: Notebook
-  readonly catalog: Outline
+  /** the rows of the grid: what only other pages show cannot be meant */
+  readonly rows: readonly OutlineQuantity[]
   /** the unit that a row is shown in */
   readonly unit: (quantity: string) => string
   /** what is copied of a cell now */
@@ -48,7 +49,7 @@ export function placeByName(
   scope: NameScope,
 ): ByName {
   const scenarioIds = new Map(inOrder(scope.notebook).map(({ id, name }) => [plain(name), id]))
-  const rows = byLabel(scope.catalog)
+  const rows = byLabel(scope.rows)
   const places: Placed[] = []
   const [lostRows, lostScenarios] = [new Set<string>(), new Set<string>()]
   let [same, lost] = [0, 0]
@@ -75,9 +76,10 @@ export function placeByName(
   return { places, same, strangers: { rows: [...lostRows], scenarios: [...lostScenarios], fields: lost } }
 }
 
-function byLabel({ quantities }: Outline): ReadonlyMap<string, readonly OutlineQuantity[]> {
+function byLabel(all: readonly OutlineQuantity[]): ReadonlyMap<string, readonly OutlineQuantity[]> {
   const rows = new Map<string, OutlineQuantity[]>()
-  for (const quantity of quantities.values()) {
+  // a quantity stands in every worksheet that shows it
+  for (const quantity of new Set(all)) {
     const label = plain(labelOf(quantity.name, quantity.row))
     rows.set(label, [...(rows.get(label) ?? []), quantity])
   }
