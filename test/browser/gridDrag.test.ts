@@ -44,7 +44,12 @@ async function moves(milliseconds: number): Promise<number> {
 
 test('a range that is drawn past the lower edge scrolls on while the mouse rests, faster further out, and stops on release', async () => {
   await begin('sample/ph')
-  await page.mouse.move(500, SIZE.height - 25, { steps: 4 })
+  // a little past the place where what is in sight ends
+  const edge = await page.locator('#page').evaluate((element) => {
+    const { scrollPaddingBottom } = getComputedStyle(element)
+    return element.getBoundingClientRect().bottom - Number.parseFloat(scrollPaddingBottom)
+  })
+  await page.mouse.move(500, edge + 10, { steps: 4 })
   await eventually(marked).toBeGreaterThan(2)
   const near = await moves(500)
   expect(near).toBeGreaterThan(5)

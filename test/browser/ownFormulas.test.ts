@@ -101,10 +101,9 @@ test('says in which unit a bare number counts where the row is shown in another,
 })
 
 describe('rows of one’s own', () => {
-  test('are added with completion, show no number while their units disagree, and are mended, by keyboard', async () => {
+  test('whose label makes a name that cannot be say so while it is written', async () => {
     const { page, errors } = await open(browser)
     await ready(page)
-    await enter(page, 'salt/salt_mass', 0, '10 kg')
     await select(page, 'salt/salt_mass')
     await choose(page, /Add a row under it/)
     await page.getByLabel('Label').waitFor(PATIENT)
@@ -125,6 +124,18 @@ describe('rows of one’s own', () => {
     await page.keyboard.type('Salt, twice')
     await eventually(told).toBe('')
     expect(await named.getAttribute('aria-invalid')).toBe('false')
+    expect(errors).toEqual([])
+    await page.context().close()
+  })
+
+  test('are added with completion, show no number while their units disagree, and are mended, by keyboard', async () => {
+    const { page, errors } = await open(browser)
+    await ready(page)
+    await enter(page, 'salt/salt_mass', 0, '10 kg')
+    await select(page, 'salt/salt_mass')
+    await choose(page, /Add a row under it/)
+    await page.getByLabel('Label').waitFor(PATIENT)
+    await page.keyboard.type('Salt, twice')
     await page.keyboard.press('Tab')
     expect(await page.getByLabel('Name in formulas').inputValue()).toBe('salt_twice')
     await page.keyboard.press('Tab')
