@@ -35,12 +35,15 @@ export function checkArgument(
       found: value,
       min: Number.isFinite(min) ? min : '−∞',
       max: Number.isFinite(max) ? max : '∞',
-      unit: parameter.unit,
+      // beside the figures, with its blank; pH and plain numbers have none
+      unit: BARE.has(parameter.unit) ? '' : ` ${parameter.unit}`,
     })
   }
   if (fitted && (value < fitted[0] || value > fitted[1])) outsideFit(parameter.name)
   return value
 }
+
+const BARE: ReadonlySet<string> = new Set(['1', 'pH'])
 
 function shown(value: unknown): string {
   return typeof value === 'symbol' || typeof value === 'object' ? '' : String(value)

@@ -13,7 +13,7 @@ import { readCases } from './cases'
 import { openInput } from './input'
 import { type Options, readOptions } from './options'
 import { planTable } from './plan'
-import { outsideAccept, type ReadRow, readChoice, readRow } from './readRow'
+import { isWorkedOutWord, outsideAccept, type ReadRow, readChoice, readRow } from './readRow'
 import type { Table } from './table'
 import { withVolumeInterval } from './volumeInterval'
 
@@ -46,7 +46,10 @@ async function evaluate(args: readonly string[]): Promise<number> {
     if (column.kind === 'quantity' && set.has(column.name))
       return usage(problem('given_twice', [], { name: column.name }))
   }
-  const unknown = input.columns.flatMap((column) => (column.kind === 'unknown' ? [column.heading] : []))
+  const unknown = input.columns.flatMap((column) => {
+    if (column.kind === 'unknown') return [column.heading]
+    return column.kind === 'quantity' && isWorkedOutWord(catalog.quantities.get(column.name)?.row) ? [column.name] : []
+  })
   if (unknown.length > 0) complain(say('headless.columns_not_used', { names: unknown }))
 
   const dated = input.columns.some(({ kind }) => kind === 'date')

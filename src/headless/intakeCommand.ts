@@ -118,6 +118,9 @@ function tellWhatIsUncertain({ doubts, columns, analytes, answers }: Understandi
     const like = whole ? ` ${say('intake.looks_like', doubt.facts)}` : ''
     complain(`${sentence(doubt)}.${like}`)
   }
+  const words = [...columns, ...analytes].filter(({ why }) => why.some(({ code }) => code === 'worked_out_word'))
+  if (words.length > 0)
+    complain(say('headless.intake_words', { count: words.length, names: words.map(({ heading }) => heading) }))
   const headings = new Set([...columns, ...analytes].map(({ heading }) => heading))
   for (const heading of Object.keys(answers.columns ?? {})) {
     if (!headings.has(heading)) complain(sentence(problem('lab_mapping_heading', [], { found: heading })))

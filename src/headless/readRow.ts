@@ -48,7 +48,7 @@ export function readRow(record: CsvRecord, rules: RowRules): ReadRow | readonly 
     if (column.kind === 'date') date = cell
     if (column.kind !== 'quantity') return
     const row = catalog.quantities.get(column.name)?.row
-    if (!row) return
+    if (!row || isWorkedOutWord(row)) return
     const value = readValue(cell, column, row, rules, notices)
     if (value === null) return
     if (isProblem(value)) problems.push({ ...value, path: [`row ${record.row}: ${column.name}`] })
@@ -89,6 +89,11 @@ function readValue(
   const value = toCanonical(number, from, row.unit, name)
   if (isProblem(value)) return value
   return outsideAccept(row, value) ?? value
+}
+
+/** A choice or a yes-or-no that the worksheets work out: our own table of all worksheets has such columns, and nobody gives one. */
+export function isWorkedOutWord(row: Row | undefined): boolean {
+  return row !== undefined && 'formula' in row && (row.unit === 'choice' || row.unit === 'truth')
 }
 
 /**

@@ -95,7 +95,13 @@ export function matchColumn(
       question: asked('which_quantity', heading, {}, quantities),
     }
   }
+  if (isWord(first)) return note([{ code: 'worked_out_word', facts: { quantity: first.name } }])
   return withUnit(column, first, read, beside, answer)
+}
+
+/** A choice or a yes-or-no that the worksheets work out: our own table of all worksheets has such columns, and no laboratory measures one. */
+function isWord({ unit, choices }: Known): boolean {
+  return unit === 'truth' || (unit === 'choice' && choices === undefined)
 }
 
 /** Of what a name can stand for, the one that the unit or the language tells; all of them where neither does. */

@@ -1,8 +1,16 @@
 import { hasWords, say } from '../words/say'
 import type { Row } from '../worksheet/definition'
 
+/** The row of a quantity in the notebook that is open. */
+let rowOf: (quantity: string) => Row | undefined = () => undefined
+
+/** From here on a row of the reader's own is called by its label also where only its name is at hand: in a notice, among readings that are missing. */
+export function labelsOfRows(by: (quantity: string) => Row | undefined): void {
+  rowOf = by
+}
+
 /** A quantity's name in words; a row of the reader's own may bring its label, else its name has to do. */
-export function labelOf(quantity: string, row?: Row): string {
+export function labelOf(quantity: string, row: Row | undefined = rowOf(quantity)): string {
   if (row?.label !== undefined) return row.label
   const key = `quantity.${quantity}.label`
   return hasWords(key) ? say(key) : quantity.replaceAll('_', ' ')

@@ -47,7 +47,7 @@ export function hasWords(key: string): boolean {
 export function sentence(problem: Problem): string {
   const own = `problem.${problem.code}.${problem.facts.quantity}`
   const key = hasWords(own) ? own : `problem.${problem.code}`
-  const text = say(key, { ...unitsInWords(problem.facts), path: place(problem.path) })
+  const text = say(key, { ...factsInWords(problem), path: place(problem.path) })
   if (problem.path.length > 0 || !text.startsWith(': ')) return text
   return text.slice(2).replace(/^\p{Ll}+(?![\p{L}\d_])/u, (word) => word.charAt(0).toUpperCase() + word.slice(1))
 }
@@ -61,9 +61,23 @@ function unitWord(name: string, fact: Fact): Fact {
 /** Units without a sign of their own, in facts named `..._unit`. */
 const WORDED: readonly Fact[] = ['1', 'choice', 'truth']
 
-function unitsInWords(facts: Problem['facts']): Problem['facts'] {
-  const told = Object.entries(facts).map(([name, fact]): [string, Fact] => [name, unitWord(name, fact)])
+/** Facts as a sentence has them. */
+export function factsInWords({ code, facts }: Pick<Problem, 'code' | 'facts'>): Problem['facts'] {
+  const told = Object.entries(facts).map(([name, fact]): [string, Fact] => [
+    name,
+    unitWord(name, factWord(code, name, fact)),
+  ])
   return Object.fromEntries(told)
+}
+
+/** What a sentence says for a fact, by the problem's code and the fact's name. */
+export type FactWord = (code: string, name: string, fact: Fact) => Fact
+
+let factWord: FactWord = (_code, _name, fact) => fact
+
+/** From here on facts are said so. A command's reader has columns, named as in formulas; the page's has rows with labels. */
+export function sayFacts(by: FactWord): void {
+  factWord = by
 }
 
 /** A place inside a file as a reader writes it: `mine.json, groups[0].rows[2].unit`. */

@@ -30,9 +30,9 @@ export function place(sources: readonly Source[], functions: ReadonlyMap<string,
 
   const claim = (name: string, source: Source, path: Path): boolean => {
     const first = rows.get(name) ?? solves.get(name)
+    const meaning = meaningOf(name, source, functions)
     if (first) problems.push(taken('name', name, first.source, source, path))
-    else if (RESERVED.has(name)) problems.push(problem('name_reserved', path, { name }))
-    else if (isFunctionName(name, source, functions)) problems.push(problem('name_is_function', path, { name }))
+    else if (meaning) problems.push(problem(meaning, path, { name }))
     return first === undefined
   }
 
@@ -61,11 +61,25 @@ function taken(what: 'name' | 'worksheet', name: string, first: Source, second: 
   return problem(`${what}_${how}`, path, { name, other: first.file })
 }
 
+/** Why a name cannot be a quantity's: it means something in formulas already; null where it does not. */
+export function meaningOf(
+  name: string,
+  source: Pick<Source, 'shipped'>,
+  functions: ReadonlyMap<string, LockedFunction>,
+): 'name_reserved' | 'name_is_function' | null {
+  if (RESERVED.has(name)) return 'name_reserved'
+  return isFunctionName(name, source, functions) ? 'name_is_function' : null
+}
+
 /**
  * A row may not be called like a general function. A shipped row may be called like the locked function that it shows
  * (`ph_saturation`), since a call is told by its parenthesis; a reader's own may not, lest it be taken for it.
  */
-function isFunctionName(name: string, source: Source, functions: ReadonlyMap<string, LockedFunction>): boolean {
+function isFunctionName(
+  name: string,
+  source: Pick<Source, 'shipped'>,
+  functions: ReadonlyMap<string, LockedFunction>,
+): boolean {
   const upper = name.toUpperCase()
   return GENERAL_FUNCTIONS.has(upper) || (!source.shipped && functions.has(upper))
 }

@@ -114,6 +114,33 @@ describe('the clipboard', () => {
     expect(await report(page).count()).toBe(0)
   })
 
+  test('a table with our names and units that comes back from a spreadsheet finds its rows and scenarios, whatever is selected', async () => {
+    await select(page, 'sample/ph')
+    await press('Shift+ArrowRight', 'Shift+ArrowDown', 'Shift+F10')
+    await page.getByRole('menuitem', { name: 'Copy with names and units' }).click()
+    await eventually(clipboard).toContain('Temperature')
+    const [head = '', ph = '', temperature = ''] = (await clipboard()).split('\n')
+    // as a person would change it there: another order, degrees Celsius, a scenario and a row that are not ours
+    const celsius = temperature.replace(/°F.*/, '°C\t20\t21\t5')
+    await put([`${head}\tElsewhere`, celsius, `${ph}\t`, 'Colour\t\t1\t2\t'].join('\r\n'))
+    await press('Escape')
+    await select(page, 'pool/shell')
+    await press('Control+v')
+    await report(page).waitFor()
+    expect(await report(page).textContent()).toMatch(
+      /2 cells taken\..*2 cells say what stands there already.*3 cells found no place by name\..*no row “Colour”.*no scenario “Elsewhere”/,
+    )
+    expect(await shown(page, 'sample/temperature', 0)).toBe('68.0')
+    expect(await shown(page, 'sample/temperature', 1)).toBe('69.8')
+    // what says the same was not typed over: it still follows the baseline
+    expect(await shown(page, 'sample/ph', 1)).toBe('7.8')
+    expect(await cell(page, 'sample/ph', 1).getAttribute('class')).not.toContain('here')
+    await press('Control+z')
+    await eventually(() => shown(page, 'sample/temperature', 0)).not.toBe('68.0')
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+    await report(page).getByRole('button', { name: 'Close' }).click()
+  })
+
   test('leaves worked-out rows alone and counts them; a formula from outside is one only if it can be read', async () => {
     await put('1\t2')
     await select(page, 'saturation/lsi')

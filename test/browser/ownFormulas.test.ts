@@ -65,7 +65,7 @@ describe('the formula editor', () => {
     await page.keyboard.type('=salt')
     await inEditor(page)
     await eventually(() => page.locator('.faults').textContent()).toContain(
-      'The row is in pH, and its formula gives mg/L as NaCl.',
+      'The row’s unit is pH, and its formula gives mg/L as NaCl.',
     )
     await page.keyboard.press('Enter')
     await eventually(() => fault(page)).toContain('mg/L as NaCl')
@@ -76,7 +76,58 @@ describe('the formula editor', () => {
   })
 })
 
+test('says in which unit a bare number counts where the row is shown in another, while it is written and afterwards', async () => {
+  const { page, errors } = await open(browser)
+  await ready(page)
+  await select(page, 'pool/measured_volume')
+  await page.keyboard.type('=20 * 2')
+  await inEditor(page)
+  const says = /^counts in m³; shown in (US )?gal$/
+  await eventually(() => page.locator('.formula .counts').textContent(), PATIENT).toMatch(says)
+  await page.keyboard.press('Enter')
+  // 40 m³
+  await eventually(async () => asNumber(await shown(page, 'pool/measured_volume'))).toBeCloseTo(10567, -1)
+  await select(page, 'pool/measured_volume')
+  await page.locator('#margin p', { hasText: says }).first().waitFor()
+  // mg/L and ppm are one number here: nothing to mistake
+  await select(page, 'sample/total_alkalinity')
+  await page.keyboard.type('=20 * 2')
+  await inEditor(page)
+  await eventually(() => page.locator('.formula .line').count()).toBe(1)
+  expect(await page.locator('.formula .counts').textContent()).toBe('')
+  await page.keyboard.press('Escape')
+  expect(errors).toEqual([])
+  await page.context().close()
+})
+
 describe('rows of one’s own', () => {
+  test('whose label makes a name that cannot be say so while it is written', async () => {
+    const { page, errors } = await open(browser)
+    await ready(page)
+    await select(page, 'salt/salt_mass')
+    await choose(page, /Add a row under it/)
+    await page.getByLabel('Label').waitFor(PATIENT)
+    // what a label would make a name of is told while it is written, and the caret stays where it is
+    const told = () => page.locator('.row-dialog .name-fault').textContent()
+    await page.keyboard.type('Volume')
+    await eventually(told).toMatch(/There is a quantity “volume” already/)
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.value)).toBe('Volume')
+    const named = page.getByLabel('Name in formulas')
+    expect(await named.getAttribute('aria-invalid')).toBe('true')
+    expect(await named.getAttribute('aria-describedby')).toBe(
+      await page.locator('.row-dialog .name-fault').getAttribute('id'),
+    )
+    await page.keyboard.press('Control+A')
+    await page.keyboard.type('Sum')
+    await eventually(told).toMatch(/“sum” is a function/)
+    await page.keyboard.press('Control+A')
+    await page.keyboard.type('Salt, twice')
+    await eventually(told).toBe('')
+    expect(await named.getAttribute('aria-invalid')).toBe('false')
+    expect(errors).toEqual([])
+    await page.context().close()
+  })
+
   test('are added with completion, show no number while their units disagree, and are mended, by keyboard', async () => {
     const { page, errors } = await open(browser)
     await ready(page)
@@ -98,8 +149,10 @@ describe('rows of one’s own', () => {
     await page.keyboard.press('Enter')
     await page.keyboard.type(' + volume')
     await eventually(() => page.locator('.row-dialog .faults').textContent()).toMatch(/kg and m³ meet/)
+    // a row in kg, which a US reader sees in pounds
+    expect(await page.locator('.row-dialog .counts').textContent()).toBe('counts in kg; shown in lb')
     await page.keyboard.press('Enter')
-    await eventually(() => shown(page, 'salt/salt_twice'), PATIENT).toBe('units do not agree')
+    await eventually(() => shown(page, 'salt/salt_twice'), PATIENT).toBe('kg and m³ do not agree')
     await eventually(() => page.locator('#margin').textContent()).toMatch(/Salt, twice: at character 1 kg and m³ meet/)
 
     await choose(page, /Change this row/)

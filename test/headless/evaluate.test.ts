@@ -33,6 +33,17 @@ describe('evaluate', () => {
     expect(Number(rows[0]?.lsi)).toBeGreaterThan(-0.5)
   })
 
+  test('passes over columns of words that the worksheets work out, as our own table of all worksheets has them, and says so', () => {
+    const { status, rows, complaints } = evaluate(
+      `${HEADER},cell_may_run,dilution_governs\n${ROW},true,salt\n`,
+      '--only',
+      'lsi',
+    )
+    expect(status).toBe(0)
+    expect(rows[0]?.lsi).toBe(evaluate(`${HEADER}\n${ROW}\n`, '--only', 'lsi').rows[0]?.lsi)
+    expect(complaints).toContain('columns not used: cell_may_run, dilution_governs')
+  })
+
   test('takes units in the header and on the command line', () => {
     const fahrenheit = evaluate(
       `sample,ph,temperature [°F],total_alkalinity,calcium_hardness,cyanuric_acid,salt\nP-1,7.5,77,100,300,0,1000\n`,

@@ -36,6 +36,31 @@ describe('cellView', () => {
     expect(view({ row: lsi, unit: '1', outcome })).toMatchObject({ kind: 'refused', text })
   })
 
+  describe('of a row whose units do not agree', () => {
+    const outcome: Outcome = { problem: problem('units_flagged', [], { name: 'lsi' }), notices: [] }
+    const refusedBy = (code: string, facts: Readonly<Record<string, string | number>>) =>
+      view({ row: lsi, unit: '1', outcome, refused: problem(code, ['mine.json', 'groups'], facts) })
+
+    test('names the two', () => {
+      const together = refusedBy('units_together', { at: 1, left_unit: 'kg', right_unit: 'm³' })
+      expect(together).toMatchObject({ kind: 'refused', text: 'kg and m³ do not agree' })
+      expect(together.said).toMatch(/^At character 1 kg and m³ meet/)
+      const row = refusedBy('units_row', { wanted_unit: '1', found_unit: 'mg/L as Ca' })
+      expect(row.text).toBe('a plain number and mg/L as Ca do not agree')
+    })
+
+    test('but not where it is no unit that tells them apart', () => {
+      const difference = refusedBy('units_row_difference', { wanted_unit: '°C', found_unit: '°C' })
+      expect(difference.text).toBe('units do not agree')
+      expect(difference.said).toMatch(/gives a difference or a sum of readings/)
+    })
+
+    test('and not in a row that only reads it', () => {
+      const reads = view({ row: { ...lsi, name: 'other' }, unit: '1', outcome, refused: undefined })
+      expect(reads.text).toBe('units do not agree')
+    })
+  })
+
   test('keeps the decimals that were written', () => {
     const shown = (entered: string, canonical: number) =>
       view({ outcome: value(canonical), source: typed(entered, 'pH', canonical) }).figures

@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs'
+import { Readable } from 'node:stream'
 import fc from 'fast-check'
 import Papa from 'papaparse'
 import { describe, expect, test } from 'vitest'
 import { hasValue } from '../../src/engine/outcome'
 import { readHeader } from '../../src/headless/header'
+import { intake } from '../../src/headless/intakeCommand'
 import { createSampleReader } from '../../src/intake/rows'
 import { sniff } from '../../src/intake/sniff'
 import { fromFile } from '../../src/notebook/file'
@@ -98,6 +100,38 @@ describe('worksheets as CSV', () => {
     const ph = viewOf(EXAMPLE).outcome(BASELINE ?? '', 'ph')
     expect(first?.readings.ph).toMatchObject({ kind: 'value', canonical: hasValue(ph) ? ph.value : null })
   })
+
+  test.each(['metric', 'us'] as const)(
+    'are read again by the command that reads laboratory files, in %s units: no scenario is refused for a word',
+    async (profile) => {
+      const view = viewOf({ ...EXAMPLE, profile })
+      const text = worksheetCsv(view, view.catalog().worksheets, view.scenarios())
+      let out = ''
+      const said: string[] = []
+      const status = await intake(['-'], {
+        input: Readable.from([Buffer.from(text)]),
+        out: async (part) => {
+          out += part
+        },
+        complain: (line) => said.push(line),
+      })
+      expect(said.slice(0, -1)).toContain(
+        '4 columns hold words that the worksheets work out, and no readings; left aside: dilution_governs, aeration_needed, cell_may_run, cell_symptom_look.',
+      )
+      expect(status).toBe(0)
+      expect(JSON.parse(said.at(-1) ?? '')).toMatchObject({ rows: 3, samples: 3, refused: 0 })
+      const [header = [], first = []] = Papa.parse<string[]>(out.trimEnd(), { delimiter: ',' }).data
+      const at = (name: string) => first[header.indexOf(name)]
+      const stands = (name: string) => view.outcome(BASELINE ?? '', name)
+      for (const name of ['ph', 'lsi', 'volume']) {
+        const outcome = stands(name)
+        expect(Number(at(name))).toBeCloseTo(Number(hasValue(outcome) ? outcome.value : Number.NaN), 9)
+      }
+      const setting = stands('setting')
+      expect(at('setting')).toBe(hasValue(setting) ? setting.value : '')
+      expect(header).not.toContain('cell_may_run')
+    },
+  )
 
   test('keep the limit of a test as one: it is no number, and it is not lost', () => {
     const limit = { kind: 'limit', side: 'below', entered: '<0.2', unit: 'mg/L as Cl2', canonical: 0.2 } as const

@@ -14,6 +14,8 @@ addWords({ ...functions, ...formula })
 export type FormulaLineProps = Pick<FormulaViewOptions, 'text' | 'selection' | 'label' | 'onChange' | 'onKey'> & {
   /** the unit of the row; null where nothing is asked of it */
   readonly unit: () => string | null
+  /** in which unit what it gives is counted, where the row shows another */
+  readonly counts: () => string
   readonly autofocus?: boolean
   readonly ref?: (view: FormulaView) => void
 }
@@ -79,6 +81,9 @@ export function FormulaLine(props: FormulaLineProps) {
           </p>
         )}
       </Show>
+      <p role="status" class="counts quiet">
+        {props.counts()}
+      </p>
       <div role="status" class="faults">
         <Show when={faults()[0]}>{(fault) => <p class="warm">{sentence(fault().problem)}</p>}</Show>
       </div>

@@ -17,6 +17,7 @@ export function FormulaPopover(props: {
   input: HTMLInputElement
   label: string
   unit: string
+  counts: string
   /** the input gives the focus away, and is not left by it */
   onTaken: () => void
 }) {
@@ -84,8 +85,9 @@ export function FormulaPopover(props: {
           }}
           text={props.input.value.slice(1)}
           selection={[start, end]}
-          label={props.label}
+          label={[props.label, props.counts].filter((text) => text !== '').join(', ')}
           unit={() => props.unit}
+          counts={() => props.counts}
           onChange={(text) => {
             book.selection.setFault(null)
             props.input.value = `=${text}`

@@ -1,5 +1,6 @@
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js'
 import { say, sentence } from '../../words/say'
+import { countsIn } from '../countsIn'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { prepareFormulas } from '../shell/formulas'
@@ -55,6 +56,7 @@ export function CellEditor(props: { row: GridRow; scenario: string }) {
               input={under()}
               label={label()}
               unit={props.row.quantity.row.unit}
+              counts={countsIn(props.row.quantity.row.unit, book.unit(props.row.quantity.name))}
               onTaken={() => setTaken(true)}
             />
           </Suspense>

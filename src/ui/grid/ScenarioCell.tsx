@@ -34,6 +34,7 @@ export function ScenarioCell(props: { row: GridRow; scenario: string }) {
       source: book.source(props.scenario, id),
       unit: book.unit(id),
       band: band(),
+      refused: quantity().refused,
     })
   })
   const isInput = () => 'input' in quantity().row

@@ -4,7 +4,7 @@ import type { Source } from '../../notebook/resolve'
 import { convert } from '../../units/convert'
 import { formatDifference, formatValue } from '../../units/format'
 import type { Fact, Problem } from '../../words/problem'
-import { hasWords, say, sentence } from '../../words/say'
+import { factsInWords, hasWords, say, sentence } from '../../words/say'
 import type { Band, Row } from '../../worksheet/definition'
 import { judge, type Side } from '../../worksheet/judge'
 import { decimalsOf } from '../decimalsOf'
@@ -42,6 +42,8 @@ export interface CellFacts {
   readonly source: Source
   readonly unit: string
   readonly band: Band | undefined
+  /** why the row's own formula is refused */
+  readonly refused?: Problem | undefined
 }
 
 export function cellView(facts: CellFacts): CellView {
@@ -114,7 +116,10 @@ function same({ outcome, base }: CellFacts): boolean {
   )
 }
 
-function withoutValue({ row, source, unit }: CellFacts, trouble: Problem): Partial<CellView> & Pick<CellView, 'kind'> {
+function withoutValue(
+  { row, source, unit, refused }: CellFacts,
+  trouble: Problem,
+): Partial<CellView> & Pick<CellView, 'kind'> {
   if (source.cell?.kind === 'limit') {
     return { kind: 'text', text: limitText(source.cell, row, unit), said: sentence(trouble) }
   }
@@ -126,8 +131,22 @@ function withoutValue({ row, source, unit }: CellFacts, trouble: Problem): Parti
   if (trouble.code === 'missing') {
     return needs(trouble.facts.names)
   }
-  const short = `page.short.${trouble.code}`
-  return { kind: 'refused', text: hasWords(short) ? say(short) : say('page.no_answer'), said: sentence(trouble) }
+  // Of the row itself the very reason; what reads it only says which row it waits for.
+  const why = refused && trouble.code === 'units_flagged' && trouble.facts.name === row.name ? refused : trouble
+  return { kind: 'refused', text: unitsApart(why) ?? shortOf(trouble), said: sentence({ ...why, path: [] }) }
+}
+
+function shortOf({ code }: Problem): string {
+  const short = `page.short.${code}`
+  return hasWords(short) ? say(short) : say('page.no_answer')
+}
+
+/** The two units that do not go together; null where the units are not what tells them apart. */
+function unitsApart({ code, facts }: Problem): string | null {
+  if (!code.startsWith('units_') || code.endsWith('_difference')) return null
+  const [left_unit, right_unit] = [facts.wanted_unit ?? facts.left_unit, facts.found_unit ?? facts.right_unit]
+  if (left_unit === undefined || right_unit === undefined) return null
+  return say('page.short.units_of', factsInWords({ code, facts: { left_unit, right_unit } }))
 }
 
 /** In the cell the first two readings that are missing; all of them in what is read out, and in the margin. */

@@ -53,7 +53,7 @@ export function copyBlock(book: Book, { rows, scenarios }: Block, named: boolean
  * A number as the reader's other programs read it, in the unit that is shown: with the reader's decimal mark, which is also the one by which
  * this page reads it back, and no marks between groups. Empty where there is no value.
  */
-function fieldOf(book: Book, scenario: string, { name }: OutlineQuantity): string {
+export function fieldOf(book: Book, scenario: string, { name }: OutlineQuantity): string {
   const outcome = book.outcome(scenario, name)
   const { cell } = book.source(scenario, name)
   if (!hasValue(outcome))

@@ -1,5 +1,6 @@
 import type { Book } from '../shell/book'
 import { commitEntry } from './commitEntry'
+import { dragRange } from './dragRange'
 import { focusCell } from './focusCell'
 import { openEditor } from './openEditor'
 import { sayRange } from './sayRange'
@@ -33,7 +34,7 @@ export function onGridPress(book: Book, event: PointerEvent, reaching: boolean):
   if (row) selectWhole(book, 'row')
   if (selection.range()) sayRange(book)
   if (again && !row) openEditor(book)
-  else if (cell && event.pointerType === 'mouse') drag(book)
+  else if (cell && event.pointerType === 'mouse') dragRange(book, { x: event.clientX, y: event.clientY })
   else if (row) focusCell(book)
 }
 
@@ -44,28 +45,4 @@ function entered(book: Book, event: Event): boolean {
   event.preventDefault()
   editor.focus()
   return false
-}
-
-/** The range follows the mouse until it is let go. */
-function drag(book: Book): void {
-  const { selection } = book
-  let dragged = false
-  const onMove = ({ clientX, clientY }: PointerEvent) => {
-    const cell = document.elementFromPoint(clientX, clientY)?.closest('.cell')
-    const to = cell ? selection.placeOf(cell.id) : undefined
-    const { row, column } = selection.corner()
-    if (!to || (to.row === row && to.column === column)) return
-    dragged = true
-    selection.extendTo(to)
-    focusCell(book)
-  }
-  const end = () => {
-    removeEventListener('pointermove', onMove)
-    removeEventListener('pointerup', end)
-    removeEventListener('pointercancel', end)
-    if (dragged) sayRange(book)
-  }
-  addEventListener('pointermove', onMove)
-  addEventListener('pointerup', end)
-  addEventListener('pointercancel', end)
 }

@@ -28,48 +28,66 @@ export interface Target {
   readonly check: FormulaCheck
 }
 
-/**
- * The fields as one edit, and what became of each. What cannot be taken keeps nothing else from being taken, and is
- * reported with its reason; worked-out rows are left as they are.
- */
+/** A field and where it is to go; undefined where there is no such row or scenario. */
+export interface Placed {
+  readonly field: Field
+  readonly quantity: OutlineQuantity | undefined
+  readonly scenario: string | undefined
+  /** in which a bare number is read, where that is not the unit that the row is shown in; or why it cannot be told */
+  readonly unit?: string | Problem
+}
+
+/** The fields from the first cell on, side by side and one under the other. */
 export function planPaste(
   fields: readonly (readonly Field[])[],
   target: Target,
 ): { readonly edit: Edit | null; readonly report: PasteReport } {
+  const places = fields.flatMap((line, down) =>
+    line.map((field, across) => ({ field, quantity: target.rows[down], scenario: target.scenarios[across] })),
+  )
+  return planPlaced(places, target)
+}
+
+/**
+ * The fields as one edit, and what became of each. What cannot be taken keeps nothing else from being taken, and is
+ * reported with its reason; worked-out rows are left as they are.
+ */
+export function planPlaced(
+  places: readonly Placed[],
+  target: Omit<Target, 'rows' | 'scenarios'>,
+): { readonly edit: Edit | null; readonly report: PasteReport } {
   const edits = new Map<string, SetCell>()
   const refused: Refused[] = []
   let [taken, locked, beyond] = [0, 0, 0]
-  fields.forEach((line, down) => {
-    line.forEach((field, across) => {
-      const quantity = target.rows[down]
-      const scenario = target.scenarios[across]
-      if (!quantity || scenario === undefined) {
-        beyond++
-        return
-      }
-      const cell = readField(field, quantity, scenario, target)
-      if (cell === 'locked') {
-        locked++
-        return
-      }
-      const key = cellKey(scenario, quantity.name)
-      const before = edits.get(key)
-      const fault = isProblem(cell)
-        ? cell
-        : before && !sameCell(before.cell, cell)
-          ? problem('pasted_twice')
-          : cell && checkCell(target.notebook, target.catalog, quantity.name, cell, target.check)
-      if (fault) {
-        const label = labelOf(quantity.name, quantity.row)
-        // Many a problem of an entry names its quantity itself.
-        const why = { ...fault, path: 'label' in fault.facts ? [] : [label] }
-        refused.push({ quantity: label, scenario: own(target.notebook.scenarios, scenario)?.name ?? '', why })
-        return
-      }
-      taken++
-      if (!isProblem(cell)) edits.set(key, { type: 'set_cell', scenario, quantity: quantity.name, cell })
-    })
-  })
+  for (const { field, quantity, scenario, unit } of places) {
+    if (!quantity || scenario === undefined) {
+      beyond++
+      continue
+    }
+    const cell = isProblem(unit)
+      ? unit
+      : readField(field, quantity, scenario, unit ?? target.unit(quantity.name), target)
+    if (cell === 'locked') {
+      locked++
+      continue
+    }
+    const key = cellKey(scenario, quantity.name)
+    const before = edits.get(key)
+    const fault = isProblem(cell)
+      ? cell
+      : before && !sameCell(before.cell, cell)
+        ? problem('pasted_twice')
+        : cell && checkCell(target.notebook, target.catalog, quantity.name, cell, target.check)
+    if (fault) {
+      const label = labelOf(quantity.name, quantity.row)
+      // Many a problem of an entry names its quantity itself.
+      const why = { ...fault, path: 'label' in fault.facts ? [] : [label] }
+      refused.push({ quantity: label, scenario: own(target.notebook.scenarios, scenario)?.name ?? '', why })
+      continue
+    }
+    taken++
+    if (!isProblem(cell)) edits.set(key, { type: 'set_cell', scenario, quantity: quantity.name, cell })
+  }
   const changing = [...edits].filter(([key, { cell }]) => !sameCell(own(target.notebook.cells, key), cell))
   const edit = changing.length === 0 ? null : together(...changing.map(([, one]) => one))
   return { edit, report: { taken, locked, beyond, refused } }
@@ -80,14 +98,15 @@ function readField(
   field: Field,
   quantity: OutlineQuantity,
   scenario: string,
-  target: Target,
+  unit: string,
+  target: Pick<Target, 'notebook' | 'catalog'>,
 ): Cell | null | 'locked' | Problem {
   if (typeof field !== 'string') return ownCell(field, quantity, target.catalog)
   if (quantity.formula) return 'locked'
   const { row, name } = quantity
   if ('input' in row && row.input === 'choice' && !field.trimStart().startsWith('='))
     return readChoice(field, name, row.choices)
-  const edit = readEntry(field, { scenario, quantity, unit: target.unit(name), notebook: target.notebook })
+  const edit = readEntry(field, { scenario, quantity, unit, notebook: target.notebook })
   if (isProblem(edit)) return edit
   return edit.type === 'set_cell' ? edit.cell : null
 }

@@ -2,11 +2,12 @@ import { createMemo, For, Show } from 'solid-js'
 import type { Known } from '../../intake/known'
 import type { Column, ColumnAnswer, Understanding } from '../../intake/understanding'
 import { unitsOfKind } from '../../units/unit'
-import { hasWords, say } from '../../words/say'
+import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { inSteps } from '../shell/inSteps'
 import { Wide } from '../shell/Wide'
 import { unitWords } from '../unitWords'
+import { whyText } from './whyText'
 
 const ROLES = ['sample', 'place', 'date', 'time', 'note'] as const
 
@@ -100,7 +101,7 @@ export function Columns(props: {
                       )}
                     </Show>
                   </td>
-                  <td class="quiet">{why(column)}</td>
+                  <td class="quiet">{whyText(column)}</td>
                 </tr>
               )}
             </For>
@@ -114,15 +115,4 @@ export function Columns(props: {
 function unitChoices(code: string): readonly string[] {
   const codes = unitsOfKind(code).map((unit) => unit.code)
   return codes.includes(code) ? codes : [code, ...codes]
-}
-
-/** How sure it is, and the reasons as far as they have words. */
-function why(column: Column): string {
-  const reasons = column.why.flatMap(({ code, facts }) => {
-    const key = `intake.why.${code}`
-    return hasWords(key) ? [say(key, facts)] : []
-  })
-  if (column.role !== 'quantity') return reasons.join(' ')
-  const sure = column.confidence >= 0.9 ? 'sure' : column.confidence >= 0.6 ? 'likely' : 'unsure'
-  return [say(`page.lab.${sure}`), ...reasons].join(' ')
 }

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js'
 import { unitsOfKind } from '../../units/unit'
 import { say } from '../../words/say'
+import { countsIn } from '../countsIn'
 import { openEditor } from '../grid/openEditor'
 import { useBook } from '../shell/book'
 import { placeLink } from '../shell/place'
@@ -26,6 +27,9 @@ export function CellActs(props: { cell: Cell }) {
     <section>
       <Show when={isInput() || source().from !== 'none'}>
         <p class="quiet">{sourceText(book, props.cell.scenario, quantity().name)}</p>
+      </Show>
+      <Show when={source().cell?.kind === 'formula' && countsIn(quantity().row.unit, book.unit(quantity().name))}>
+        {(text) => <p class="quiet">{text()}</p>}
       </Show>
       <div class="acts">
         <button type="button" class="act" disabled={!book.writable()} onClick={() => openEditor(book)}>

@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js'
 import { lockedFunction } from '../../functions/registry'
 import { say } from '../../words/say'
 import type { Band } from '../../worksheet/definition'
+import { countsIn } from '../countsIn'
 import { decimalsOf } from '../decimalsOf'
 import { focusCell } from '../grid/focusCell'
 import { labelOf } from '../labelOf'
@@ -110,6 +111,7 @@ export function Explained(props: { cell: Cell; band: Band | undefined }) {
             </p>
           )}
         </Show>
+        <Show when={formula() && countsIn(row().unit, unit())}>{(text) => <p class="quiet">{text()}</p>}</Show>
       </section>
       <Show when={quantity().readBy.length > 0}>
         <section>

@@ -59,6 +59,7 @@ function CellNotes(props: { cell: Cell }) {
       source: book.source(scenario(), quantity().name),
       unit: book.unit(quantity().name),
       band: band(),
+      refused: quantity().refused,
     }),
   )
   const trouble = () => {

@@ -1,4 +1,4 @@
-import { createSignal, createUniqueId, For, onMount, Show } from 'solid-js'
+import { createMemo, createSignal, createUniqueId, For, onMount, Show } from 'solid-js'
 import { UNITS } from '../../units/unit'
 import { rows as words } from '../../words/en/rows'
 import type { Problem } from '../../words/problem'
@@ -17,15 +17,21 @@ export function RowDialog(props: {
   kind: 'formula' | 'number' | 'choice'
   /** the name of a row that others may read already stays */
   nameStays: boolean
+  /** in which unit what its formula gives is counted, where the row shows another */
+  counts: (draft: RowDraft) => string
+  /** why the row cannot have its name */
+  nameFault: (draft: RowDraft) => Problem | null
   onKeep: (draft: RowDraft) => Promise<Problem | null>
   onClose: () => void
 }) {
   let dialog: HTMLDialogElement | undefined
   const title = createUniqueId()
   const units = createUniqueId()
+  const nameSaid = createUniqueId()
   const [draft, setDraft] = createSignal(props.draft)
   const [problem, setProblem] = createSignal<Problem | null>(null)
   const [named, setNamed] = createSignal(props.draft.name !== '')
+  const nameFault = createMemo(() => props.nameFault(draft()))
   onMount(() => dialog?.showModal())
 
   function change(part: Partial<RowDraft>): void {
@@ -89,6 +95,8 @@ export function RowDialog(props: {
             <input
               class="field code"
               value={draft().name}
+              aria-invalid={nameFault() !== null}
+              aria-describedby={nameFault() ? nameSaid : undefined}
               readonly={props.nameStays}
               maxlength={64}
               autocomplete="off"
@@ -111,6 +119,10 @@ export function RowDialog(props: {
             {field('decimals', say('rows.decimals'), { short: true })}
           </Show>
         </div>
+        <p role="status" id={nameSaid} class="name-fault warm">
+          {/* what was refused as a whole says it itself */}
+          <Show when={problem() === null && nameFault()}>{(trouble) => sentence(trouble())}</Show>
+        </p>
         <Show when={props.kind === 'formula'}>
           <div class="formula-field">
             <span class="label">{say('rows.formula')}</span>
@@ -119,6 +131,7 @@ export function RowDialog(props: {
               selection={[props.draft.formula.length, props.draft.formula.length]}
               label={say('rows.formula')}
               unit={() => (draft().asSaid ? null : draft().unit.trim() || '1')}
+              counts={() => props.counts(draft())}
               onChange={(formula) => change({ formula })}
               onKey={(key) => {
                 if (key === 'Enter') void keep()

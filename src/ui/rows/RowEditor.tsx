@@ -2,10 +2,13 @@ import { Show } from 'solid-js'
 import { toShown, toStored } from '../../notebook/formulaNames'
 import { own } from '../../notebook/own'
 import { addRow, changeRow } from '../../notebook/rowCommands'
+import { convert } from '../../units/convert'
+import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
 import { say } from '../../words/say'
 import { withChangedRow, withNewRow } from '../../worksheet/changedDefinition'
 import type { Row } from '../../worksheet/definition'
+import { countsIn } from '../countsIn'
 import { focusCell } from '../grid/focusCell'
 import type { GridRow } from '../grid/gridRow'
 import { labelOf } from '../labelOf'
@@ -14,6 +17,7 @@ import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import { useBook } from '../shell/book'
 import { cellName } from '../shell/selection'
+import { nameFault } from './nameFault'
 import { changeOwnWorksheet, ownDefinition } from './ownDefinition'
 import { RowDialog } from './RowDialog'
 import { draftOf, EMPTY_DRAFT, formulaRowOf, lookOf, type RowDraft, spanOf } from './rowDraft'
@@ -97,6 +101,14 @@ export function RowEditor(props: { what: 'add' | 'change'; row: GridRow; onClose
     return changeOwnWorksheet(book, withChangedRow(definition, quantity.name, row), quantity.name)
   }
 
+  /** A unit that is chosen for the row alone stays with it while it can be converted; else the reader's profile decides. */
+  function counts({ unit }: RowDraft): string {
+    const written = unit.trim() || '1'
+    const chosen = props.what === 'change' ? own(book.notebook().units, quantity.name) : undefined
+    const isOfKind = chosen !== undefined && !isProblem(convert(1, written, chosen))
+    return countsIn(written, isOfKind ? chosen : displayUnit(written, book.notebook().profile))
+  }
+
   const inOwnWorksheet = () => !mine && ownDefinition(book.notebook(), target.worksheet) !== null
   return (
     <Show when={book.writable()}>
@@ -105,6 +117,8 @@ export function RowEditor(props: { what: 'add' | 'change'; row: GridRow; onClose
         draft={draft}
         kind={kind()}
         nameStays={props.what === 'change' && inOwnWorksheet()}
+        counts={counts}
+        nameFault={(now) => nameFault(now, book.catalog(), props.what === 'change' ? quantity.name : undefined)}
         onKeep={keep}
         onClose={() => {
           props.onClose()

@@ -13,9 +13,11 @@ import { resolve } from '../../notebook/resolve'
 import { prepareKeeping } from '../../storage/prepareKeeping'
 import { displayUnit } from '../../units/profile'
 import { isProblem, type Problem, problem } from '../../words/problem'
-import { sentence } from '../../words/say'
+import { sayFacts, sentence } from '../../words/say'
+import { factWord } from '../factWord'
 import { rowsOf } from '../grid/gridRow'
 import { foldId, linesOf } from '../grid/line'
+import { labelsOfRows } from '../labelOf'
 import { afterDrawing } from './afterDrawing'
 import { announce } from './announce'
 import { createArrangement } from './arrangement'
@@ -57,6 +59,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const parts = createParts(first)
   const withOwn = createMemo(() => catalogOf({ worksheets: parts.worksheets(), rows: parts.rows() }))
   const catalog = createMemo(() => withOwn().catalog)
+  labelsOfRows((name) => untrack(catalog).quantities.get(name)?.row)
+  sayFacts((code, name, fact) => factWord(catalog(), code, name, fact))
   const baseline = createMemo(() => parts.order()[0] ?? '')
   const rows = createMemo(() => rowsOf(catalog()))
 

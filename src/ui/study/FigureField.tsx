@@ -1,4 +1,5 @@
 import { createUniqueId, Show } from 'solid-js'
+import type { Problem } from '../../words/problem'
 import { sentence } from '../../words/say'
 import { useBook } from '../shell/book'
 import { unitWords } from '../unitWords'
@@ -13,12 +14,14 @@ export function FigureField(props: {
   quantity: string
   /** canonical; null: nothing there yet; a text that cannot be read stays there, with the reason under it */
   value: Entered
+  /** why nothing is not enough here */
+  wanted?: Problem
   onChange: (value: Entered) => void
 }) {
   const book = useBook()
   const id = createUniqueId()
   const axis = () => axisOf(book, props.quantity)
-  const fault = () => (isUnread(props.value) ? props.value : null)
+  const fault = () => (isUnread(props.value) ? props.value.why : props.value === null ? (props.wanted ?? null) : null)
   const shown = () => {
     if (isUnread(props.value)) return props.value.text
     return props.value === null ? '' : figureIn(axis().shown(props.value), 6)
@@ -42,7 +45,7 @@ export function FigureField(props: {
       <Show when={fault()}>
         {(now) => (
           <p class="warm" role="alert" id={`${id}-fault`}>
-            {sentence(now().why)}
+            {sentence(now())}
           </p>
         )}
       </Show>

@@ -8,7 +8,13 @@ import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 
 /** The name of a chart, and what keeps it in the notebook or takes it out. */
-export function KeepChart<T extends Chart>(props: { chart: T; onKept: (chart: T) => void; onRemoved: () => void }) {
+export function KeepChart<T extends Chart>(props: {
+  chart: T
+  /** false while something of it is not entered, so that it is not the chart that is asked for */
+  whole?: boolean
+  onKept: (chart: T) => void
+  onRemoved: () => void
+}) {
   const book = useBook()
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
   const kept = () => Object.hasOwn(book.notebook().charts, props.chart.id)
@@ -16,6 +22,7 @@ export function KeepChart<T extends Chart>(props: { chart: T; onKept: (chart: T)
 
   function keep(event: SubmitEvent): void {
     event.preventDefault()
+    if (props.whole === false) return
     const chart: T = { ...props.chart, id: kept() ? props.chart.id : newId(), name: name.value.trim() }
     const refused = book.dispatch({ type: 'put_chart', chart })
     setProblems(refused ? [refused] : [])
@@ -39,7 +46,7 @@ export function KeepChart<T extends Chart>(props: { chart: T; onKept: (chart: T)
           {say('page.study.name')}
           <input ref={name} class="field" value={props.chart.name} maxlength={200} autocomplete="off" required />
         </label>
-        <button type="submit" class="act" disabled={!book.writable()}>
+        <button type="submit" class="act" disabled={!book.writable() || props.whole === false}>
           {say(kept() ? 'page.study.keep_changes' : 'page.study.keep')}
         </button>
         <Show when={kept()}>

@@ -10,7 +10,7 @@ import { useBook } from '../shell/book'
 import { ChartList } from './ChartList'
 import { chartAgainst, chartOfSelection, givenCharts, type SweepChart } from './chartDraft'
 import { createStudied } from './createStudied'
-import { type Entered, isUnread } from './entered'
+import { type Entered, isUnread, type Unread } from './entered'
 import { FigureField } from './FigureField'
 import { KeepChart } from './KeepChart'
 import { OutputsField } from './OutputsField'
@@ -32,6 +32,8 @@ export function SweepPart() {
   const first = chartOfSelection(book) ?? own()[0] ?? given()[0] ?? chartAgainst(book, ['lsi'], 'ph')
   const [chart, setChart] = createSignal<SweepChart>(first)
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const [open, setOpen] = createSignal<OpenEnds>(BOTH_GIVEN)
+  const isSpan = () => open().from === undefined && open().to === undefined
   const known = (name: string) => book.catalog().quantities.has(name)
   const gone = () => [chart().input, ...chart().outputs].filter((name) => !known(name))
   const label = (name: string) => labelOf(name, book.catalog().quantities.get(name)?.row)
@@ -44,7 +46,7 @@ export function SweepPart() {
   const scenariosOf = new WeakMap<SweepOrder, readonly string[]>()
   const order = createMemo((): SweepOrder | null => {
     const { input, from, to, points, outputs } = chart()
-    if (gone().length > 0 || outputs.length === 0 || !(from < to)) return null
+    if (!isSpan() || gone().length > 0 || outputs.length === 0 || !(from < to)) return null
     const columns = shown().map((id) => studyColumn(book, id, [input, ...outputs]))
     if (columns.includes(null)) return null
     const asked = {
@@ -77,12 +79,20 @@ export function SweepPart() {
     setProblems([])
   }
   function span(end: 'from' | 'to', value: Entered): void {
-    if (value === null) setProblems([problem('study_needs_span', [label(chart().input)])])
-    else if (isUnread(value)) setProblems([value.why])
-    else {
-      change({ [end]: value })
-      if (!(chart().from < chart().to)) setProblems([problem('span_empty')])
+    if (value === null || isUnread(value)) {
+      // its field says what is wrong with it
+      setOpen((now) => ({ ...now, [end]: value }))
+      setProblems([])
+      return
     }
+    setOpen((now) => ({ ...now, [end]: undefined }))
+    change({ [end]: value })
+    if (!(chart().from < chart().to)) setProblems([problem('span_empty')])
+  }
+  function choose(next: SweepChart): void {
+    setOpen(BOTH_GIVEN)
+    setProblems([])
+    setChart(next)
   }
   function setPoints(text: string): void {
     const points = Number(text)
@@ -93,8 +103,8 @@ export function SweepPart() {
   return (
     <div class="beside">
       <div class="lists">
-        <ChartList title={say('page.study.charts.own')} charts={own()} chosen={chart().id} onChoose={setChart} />
-        <ChartList title={say('page.study.charts.given')} charts={given()} chosen={chart().id} onChoose={setChart} />
+        <ChartList title={say('page.study.charts.own')} charts={own()} chosen={chart().id} onChoose={choose} />
+        <ChartList title={say('page.study.charts.given')} charts={given()} chosen={chart().id} onChoose={choose} />
       </div>
       <div class="work" aria-busy={studied.working()}>
         <h2>{chart().name}</h2>
@@ -105,6 +115,7 @@ export function SweepPart() {
             kind="input"
             value={chart().input}
             onChange={(input) => {
+              setOpen(BOTH_GIVEN)
               const { from, to } = chartAgainst(book, chart().outputs, input)
               change({ input, from, to })
             }}
@@ -112,13 +123,15 @@ export function SweepPart() {
           <FigureField
             label={say('page.study.from')}
             quantity={chart().input}
-            value={chart().from}
+            value={open().from === undefined ? chart().from : (open().from ?? null)}
+            wanted={problem('study_needs_span', [label(chart().input)])}
             onChange={(value) => span('from', value)}
           />
           <FigureField
             label={say('page.study.to')}
             quantity={chart().input}
-            value={chart().to}
+            value={open().to === undefined ? chart().to : (open().to ?? null)}
+            wanted={problem('study_needs_span', [label(chart().input)])}
             onChange={(value) => span('to', value)}
           />
           <label class="short">
@@ -158,13 +171,26 @@ export function SweepPart() {
         </Show>
         <For each={[chart().id]}>
           {() => (
-            <KeepChart chart={chart()} onKept={setChart} onRemoved={() => setChart((now) => ({ ...now, id: '' }))} />
+            <KeepChart
+              chart={chart()}
+              whole={isSpan()}
+              onKept={setChart}
+              onRemoved={() => setChart((now) => ({ ...now, id: '' }))}
+            />
           )}
         </For>
       </div>
     </div>
   )
 }
+
+/** Ends of the span whose field holds no figure: nothing, or what cannot be read. A chart is one of both ends, and none is shown or kept until then. */
+interface OpenEnds {
+  readonly from: null | Unread | undefined
+  readonly to: null | Unread | undefined
+}
+
+const BOTH_GIVEN: OpenEnds = { from: undefined, to: undefined }
 
 function columnsOf(order: SweepOrder | null): number {
   return order ? order.columns.length * (order.values.length + 1) : 0

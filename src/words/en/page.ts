@@ -81,6 +81,8 @@ export const page = {
   'page.scenario.sample': 'Readings from the sample',
   'page.scenario.no_sample': 'no sample',
 
+  'page.counts_in': 'counts in {unit}; shown in {shown}',
+  'page.short.units_of': '{left_unit} and {right_unit} do not agree',
   'page.entry_for': 'Entry for {quantity}',
   'page.choice_none': 'not entered',
   'page.choice_as_before': 'as the baseline has it',

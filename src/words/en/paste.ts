@@ -9,6 +9,14 @@ export const pasteWords = {
   'page.paste.refused': '{count|One cell was|# cells were} refused:',
   'page.paste.one_refused': 'In “{scenario}”: {why}',
   'page.paste.more_refused': '{count|and one more|and # more}',
+  'page.paste.same':
+    '{count|One cell says|# cells say} what stands there already, and {count|was|were} left as {count|it was|they were}.',
+  'page.paste.strangers': '{count|One cell|# cells} found no place by name.',
+  'page.paste.no_row': 'This notebook has no row {names}.',
+  'page.paste.no_scenario': 'This notebook has no scenario {names}.',
+  'page.paste.name': '“{name}”',
+  'problem.pasted_several':
+    '{path}: several rows are called “{found}”, so it cannot be told which is meant. Paste it into its cells.',
   'page.paste.no_words': 'There is no text on the clipboard.',
   'page.paste.blocked': 'The browser does not let the page read the clipboard here. Press Ctrl V instead.',
   'page.paste.too_large': 'The clipboard holds {count} cells; at most {most} are taken at a time.',

@@ -9,7 +9,7 @@ export const problemsFunctions = {
   'problem.missing': '{path}: needs readings that were not taken: {names}.',
   'problem.argument_not_a_number': '{path}: {parameter} of {function} is “{found}”, which is no number.',
   'problem.argument_out_of_range':
-    '{path}: {parameter} of {function} is {found} {unit}; it works from {min} to {max} {unit}.',
+    '{path}: {parameter} of {function} is {found}{unit}; it works from {min} to {max}{unit}.',
   'problem.not_a_choice': '{path}: {parameter} of {function} is “{found}”; it takes one of {accepted}.',
   'problem.not_a_truth': '{path}: {parameter} of {function} is “{found}”; it takes TRUE or FALSE.',
 } as const

@@ -60,6 +60,7 @@ export const problemsIntake = {
   'intake.why.beside_results': 'each row is one result; kept as a note',
   'intake.why.not_total_alkalinity': 'a part of the alkalinity, not total alkalinity; kept as a note',
   'intake.why.salinity': 'a salinity by mass or by conductivity ratio, not salt in mg/L; kept as a note',
+  'intake.why.worked_out_word': '{quantity} is a word that the worksheets work out, and no reading; kept as a note',
   'intake.why.base_capacity': 'a base capacity, not alkalinity; kept as a note',
   'intake.why.not_total_hardness':
     'a part of the hardness by its anions, neither total nor calcium hardness; kept as a note',
@@ -83,5 +84,7 @@ export const problemsIntake = {
   'headless.intake_usage':
     'usage: intake [--dates dmy|mdy|ymd] [--decimal .|,] [--delimiter D] [--replicates keep|first|last|mean] [--mapping FILE] FILE|-',
   'headless.intake_question': '{question} It may be {choices}. Answer with {flag}.',
+  'headless.intake_words':
+    '{count|one column holds words|# columns hold words} that the worksheets work out, and no readings; left aside: {names}.',
   'headless.intake_uncertain': 'column “{heading}” is read as {quantity}: {why}',
 } as const

@@ -54,11 +54,11 @@ export const problemsWorksheet = {
     '{path}: {function} takes {parameter} in {wanted_unit}; what stands at character {at} is in {found_unit}, which counts another substance.',
   'problem.units_argument_difference':
     '{path}: {function} takes {parameter} as a reading in {wanted_unit}; at character {at} stands a difference or a sum of readings.',
-  'problem.units_row': '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}.',
+  'problem.units_row': '{path}: the row’s unit is {wanted_unit}, and its formula gives {found_unit}.',
   'problem.units_row_basis':
-    '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}, which counts another substance.',
+    '{path}: the row’s unit is {wanted_unit}, and its formula gives {found_unit}, which counts another substance.',
   'problem.units_row_difference':
-    '{path}: the row is in {wanted_unit}, and its formula gives a difference or a sum of readings, which would be shown as a reading. A difference of temperatures belongs into a row in K.',
+    '{path}: the row’s unit is {wanted_unit}, and its formula gives a difference or a sum of readings, which would be shown as a reading. A difference of temperatures belongs into a row in K.',
   'problem.formula_refused': '{path}: the formula of “{name}” cannot be worked out as it stands.',
   'problem.units_flagged': '{path}: the units in the formula of “{name}” do not agree, so its number is not shown.',
 

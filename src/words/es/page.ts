@@ -72,6 +72,8 @@ export const page = {
   'page.scenario.sample': 'Mediciones de la muestra',
   'page.scenario.no_sample': 'ninguna muestra',
 
+  'page.counts_in': 'cuenta en {unit}; se muestra en {shown}',
+  'page.short.units_of': '{left_unit} y {right_unit} no concuerdan',
   'page.entry_for': 'Entrada para {quantity}',
   'page.choice_none': 'sin indicar',
   'page.choice_as_before': 'como en el escenario base',

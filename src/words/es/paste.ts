@@ -9,6 +9,14 @@ export const pasteWords = {
   'page.paste.refused': '{count|Se rechazó una celda|Se rechazaron # celdas}:',
   'page.paste.one_refused': 'En «{scenario}»: {why}',
   'page.paste.more_refused': '{count|y una más|y # más}',
+  'page.paste.same':
+    '{count|Una celda dice|# celdas dicen} lo que ya está ahí y {count|quedó|quedaron} como {count|estaba|estaban}.',
+  'page.paste.strangers': '{count|Una celda|# celdas} sin sitio por su nombre.',
+  'page.paste.no_row': 'Este cuaderno no tiene fila {names}.',
+  'page.paste.no_scenario': 'Este cuaderno no tiene escenario {names}.',
+  'page.paste.name': '«{name}»',
+  'problem.pasted_several':
+    '{path}: varias filas se llaman «{found}», así que no se sabe cuál es. Péguelo en sus celdas.',
   'page.paste.no_words': 'No hay texto en el portapapeles.',
   'page.paste.blocked': 'El navegador no deja que la página lea el portapapeles aquí. Pulse Ctrl V.',
   'page.paste.too_large': 'El portapapeles tiene {count} celdas; como mucho se toman {most} de una vez.',

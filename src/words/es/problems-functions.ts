@@ -9,7 +9,7 @@ export const problemsFunctions = {
   'problem.missing': '{path}: hacen falta mediciones que no se tomaron: {names}.',
   'problem.argument_not_a_number': '{path}: {parameter} de {function} es «{found}», que no es un número.',
   'problem.argument_out_of_range':
-    '{path}: {parameter} de {function} es {found} {unit}; funciona de {min} a {max} {unit}.',
+    '{path}: {parameter} de {function} es {found}{unit}; funciona de {min} a {max}{unit}.',
   'problem.not_a_choice': '{path}: {parameter} de {function} es «{found}»; admite uno de {accepted}.',
   'problem.not_a_truth': '{path}: {parameter} de {function} es «{found}»; admite TRUE o FALSE.',
 } as const

@@ -63,6 +63,8 @@ export const problemsIntake = {
   'intake.why.beside_results': 'cada fila es un resultado; se conserva como nota',
   'intake.why.not_total_alkalinity': 'una parte de la alcalinidad, no la alcalinidad total; se conserva como nota',
   'intake.why.salinity': 'una salinidad en masa o por cociente de conductividad, no sal en mg/L; se conserva como nota',
+  'intake.why.worked_out_word':
+    '{quantity} es una palabra que calculan las hojas y no una medición; se conserva como nota',
   'intake.why.base_capacity': 'una capacidad básica, no alcalinidad; se conserva como nota',
   'intake.why.not_total_hardness':
     'una parte de la dureza por sus aniones, ni la total ni la cálcica; se conserva como nota',
@@ -86,5 +88,7 @@ export const problemsIntake = {
   'headless.intake_usage':
     'uso: intake [--dates dmy|mdy|ymd] [--decimal .|,] [--delimiter D] [--replicates keep|first|last|mean] [--mapping ARCHIVO] ARCHIVO|-',
   'headless.intake_question': '{question} Puede ser {choices}. Responda con {flag}.',
+  'headless.intake_words':
+    '{count|una columna tiene palabras|# columnas tienen palabras} que calculan las hojas y ninguna medición; quedan aparte: {names}.',
   'headless.intake_uncertain': 'la columna «{heading}» se lee como {quantity}: {why}',
 } as const

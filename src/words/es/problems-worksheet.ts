@@ -53,11 +53,11 @@ export const problemsWorksheet = {
     '{path}: {function} toma {parameter} en {wanted_unit}; lo que está en el carácter {at} viene en {found_unit}, que cuenta otra sustancia.',
   'problem.units_argument_difference':
     '{path}: {function} toma {parameter} como medición en {wanted_unit}; en el carácter {at} hay una diferencia o una suma de mediciones.',
-  'problem.units_row': '{path}: la fila está en {wanted_unit} y su fórmula da {found_unit}.',
+  'problem.units_row': '{path}: la unidad de la fila es {wanted_unit} y su fórmula da {found_unit}.',
   'problem.units_row_basis':
-    '{path}: la fila está en {wanted_unit} y su fórmula da {found_unit}, que cuenta otra sustancia.',
+    '{path}: la unidad de la fila es {wanted_unit} y su fórmula da {found_unit}, que cuenta otra sustancia.',
   'problem.units_row_difference':
-    '{path}: la fila está en {wanted_unit} y su fórmula da una diferencia o una suma de mediciones, que se mostraría como medición. Una diferencia de temperaturas va en una fila en K.',
+    '{path}: la unidad de la fila es {wanted_unit} y su fórmula da una diferencia o una suma de mediciones, que se mostraría como medición. Una diferencia de temperaturas va en una fila en K.',
   'problem.formula_refused': '{path}: la fórmula de «{name}» no se puede calcular tal como está.',
   'problem.units_flagged':
     '{path}: las unidades de la fórmula de «{name}» no concuerdan, así que su número no se muestra.',
