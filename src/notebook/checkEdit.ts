@@ -5,8 +5,9 @@ import type { OwnRow } from '../worksheet/ownRow'
 import { apply } from './apply'
 import { checkCell, checkReading, checkUnit, type FormulaCheck } from './checkCell'
 import { checkChart, checkPrecision } from './checkStudy'
-import type { Edit } from './edit'
+import type { Edit, SetCell } from './edit'
 import type { Notebook, Sample } from './notebook'
+import { together } from './together'
 
 /**
  * Why an edit does not suit the worksheets of the notebook: a quantity that none has, a value that cannot be, a choice
@@ -55,13 +56,18 @@ function checkEach(
 ): Problem | null {
   let now = notebook
   let known = catalog
+  let entries: SetCell[] = []
   for (const edit of edits) {
     const fault = checkEdit(now, edit, known, checkFormula)
     if (fault !== null) return fault
-    // No check asks what stands in another cell.
-    if (edit.type === 'set_cell') continue
-    const applied = apply(now, edit)
+    // No check asks what stands in another cell; entries are made together, before what may.
+    if (edit.type === 'set_cell') {
+      entries.push(edit)
+      continue
+    }
+    const applied = apply(now, together(...entries, edit))
     if (isProblem(applied)) return applied
+    entries = []
     now = applied.notebook
     if (edit.type === 'put_row') known = withRow(known, edit.row)
   }

@@ -126,3 +126,15 @@ test('duplicate, rename, note, move and remove, by keys alone; the focus is neve
   expect(await isOnHead()).toBe(true)
   expect(errors).toEqual([])
 })
+
+test('after a rename the next heading answers to the first press: nothing moves under it', async () => {
+  const head = (column: number) => page.locator('#worksheet-pool .head .scenario button').nth(column)
+  await head(1).click()
+  await page.getByRole('menuitem', { name: 'Rename', exact: true }).click()
+  await page.keyboard.type('Short')
+  await page.keyboard.press('Enter')
+  await eventually(() => scenarioNames(page)).toContain('Short')
+  await head(2).click()
+  await page.getByRole('menuitem', { name: 'Rename', exact: true }).waitFor()
+  await page.keyboard.press('Escape')
+})

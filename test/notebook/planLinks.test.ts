@@ -4,6 +4,7 @@ import { apply } from '../../src/notebook/apply'
 import { afterPlan } from '../../src/notebook/carryForward'
 import { readersOfCell, readsOfCell } from '../../src/notebook/cellGraph'
 import { checkCircle } from '../../src/notebook/checkCircle'
+import { checkEdit } from '../../src/notebook/checkEdit'
 import { duplicateScenario } from '../../src/notebook/commands'
 import type { Edit } from '../../src/notebook/edit'
 import { editSchema } from '../../src/notebook/editSchema'
@@ -229,6 +230,7 @@ describe('taking the source out', () => {
     const { notebook, id } = carried(BOOK, 'acid')
     expect(isLinkedTo(notebook, 'acid')).toBe(true)
     const edit = removeLinkedScenario(notebook, catalog, 'acid', () => undefined)
+    expect(checkEdit(notebook, edit, catalog, () => null)).toBeNull()
     const { notebook: after, inverse } = applied(notebook, edit)
     expect(after.scenarios.acid).toBeUndefined()
     expect(standing(after, id)).toMatchObject({ ph: value('7.5', 7.5, 'pH'), salt: { kind: 'not_taken' } })

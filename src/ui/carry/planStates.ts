@@ -38,12 +38,10 @@ export function planStateOf(book: Pick<Book, 'notebook'>, scenario: string): Pla
 /** No longer than this is waited for plans; milliseconds. */
 const LONGEST = 10_000
 
-/** Resolves when no plan that is followed is being made, and what follows from the last edit is in the notebook. */
+/** Resolves when no plan that is followed is being made; one that the last edit makes due may not have begun yet. */
 export async function plansAtRest(book: Book): Promise<void> {
   const start = performance.now()
   await book.answered()
-  await drawn()
-  await drawn()
   while ([...states().values()].includes('due') && performance.now() - start < LONGEST) await drawn()
 }
 

@@ -1,3 +1,4 @@
+import { untrack } from 'solid-js'
 import { cellMenu as words } from '../../words/en/cell-menu'
 import { addWords, say } from '../../words/say'
 import { useBook } from '../shell/book'
@@ -10,11 +11,13 @@ addWords(words)
 /** The menu of the selected cells. */
 export function CellMenu(props: { anchor: HTMLElement }) {
   const book = useBook()
+  // As it was opened: items made anew by what happens meanwhile would take the focus with them.
+  const items = untrack(() => cellMenuItems(book))
   return (
     <Menu
       anchor={props.anchor}
       label={say('page.cells.menu')}
-      items={cellMenuItems(book)}
+      items={items}
       onClose={() => opened()?.what === 'cells' && openOver(null)}
     />
   )

@@ -1,4 +1,4 @@
-import { createSignal, Show } from 'solid-js'
+import { createSignal, Show, untrack } from 'solid-js'
 import { say, sentence } from '../../words/say'
 import { planStateOf } from '../carry/planStates'
 import { useBook } from '../shell/book'
@@ -120,14 +120,18 @@ export function ScenarioHead(props: { worksheet: string; scenario: string }) {
       </Show>
       <WidthHandle worksheet={props.worksheet} scenario={props.scenario} />
       <Show when={open() && button}>
-        {(anchor) => (
-          <Menu
-            anchor={anchor()}
-            label={say('page.scenario_menu', { name: scenario()?.name ?? '' })}
-            items={scenarioMenu(book, props.scenario, { write: setWriting, widen })}
-            onClose={() => setOpen(false)}
-          />
-        )}
+        {(anchor) => {
+          // As it was opened: items made anew by what happens meanwhile would take the focus with them.
+          const items = untrack(() => scenarioMenu(book, props.scenario, { write: setWriting, widen }))
+          return (
+            <Menu
+              anchor={anchor()}
+              label={say('page.scenario_menu', { name: scenario()?.name ?? '' })}
+              items={items}
+              onClose={() => setOpen(false)}
+            />
+          )
+        }}
       </Show>
     </div>
   )

@@ -7,7 +7,7 @@ import type { Book } from '../shell/book'
  * What the planner is told of a scenario: every input that has a value, and every assumption. What is worked out from them
  * it works out itself. Null until the engine has answered for all of it: a water half known gives a wrong plan. Tracked.
  */
-export function columnOf(book: Book, scenario: string): Column | null {
+export function columnOf(book: Pick<Book, 'catalog' | 'outcome' | 'source'>, scenario: string): Column | null {
   const column = new Map<string, Value>()
   for (const { name, formula } of book.catalog().quantities.values()) {
     const outcome = book.outcome(scenario, name)

@@ -1,15 +1,12 @@
 import { type Accessor, batch, createComputed, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js'
-import type { Notebook } from '../../notebook/notebook'
 import type { Column } from '../../planner/bench'
 import type { CaseLine } from '../../planner/cases/planWithCases'
-import type { ShelfProduct } from '../../planner/shelf'
 import type { Plan } from '../../planner/step'
 import type { Problem } from '../../words/problem'
-import type { Definition, TargetSet } from '../../worksheet/definition'
-import { TARGET_SET } from '../../worksheet/withTargets'
 import type { Book } from '../shell/book'
 import { columnOf, limitsOf } from './columnOf'
 import { openPlanner } from './planner'
+import { onHand, soundSets } from './planParts'
 
 /** What is known of the plan: still being made, made, or impossible. */
 export type Planned = Plan | 'making' | 'none'
@@ -68,11 +65,10 @@ export function createPlan(book: Book, scenario: Accessor<string>): PlanOfBook {
     const turn = ++asked
     setDue(true)
     if (water === null) return
-    const onHand = Object.values(shelf).map(({ id: _, ...item }) => item as ShelfProduct)
     const timer = setTimeout(async () => {
       const made = await planner.ask({
         column: water,
-        shelf: onHand,
+        shelf: onHand(shelf),
         censored,
         cases,
         chosen,
@@ -105,13 +101,4 @@ function sameSet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
 
 function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
   return a.length === b.length && a.every((one, i) => one === b[i])
-}
-
-/** The sets of ranges that the notebook's own worksheets bring, and that the catalog took in. */
-function soundSets(book: Book, worksheets: Notebook['worksheets']): readonly TargetSet[] {
-  const row = book.catalog().quantities.get(TARGET_SET)?.row
-  const offered = new Set<string>(row && 'choices' in row ? row.choices : [])
-  return Object.values(worksheets).flatMap((definition) =>
-    ((definition as Partial<Definition>).targets ?? []).filter(({ id }) => offered.has(id)),
-  )
 }
