@@ -20,7 +20,7 @@ export const NOTHING: Counted = new Map()
 export const ANY: Counted = new Map([['any', 1]])
 
 /** It stays whatever is done with it: no sum, product or power of NaN is anything else. */
-const MIXED: Counted = new Map([['mixed', Number.NaN]])
+export const MIXED: Counted = new Map([['mixed', Number.NaN]])
 
 export function countedIn({ dimension, basis }: Unit, [kilograms = 0]: Powers): Counted {
   if (dimension === 'concentration') return new Map([[basis ?? 'itself', 1]])

@@ -28,6 +28,10 @@ export interface Quantified {
   readonly zero: number | null
   /** what the sentence calls its unit */
   readonly label: string
+  /** the logarithm of something that has a unit, which its zero hangs on */
+  readonly logarithm?: true
+  /** a reading in °C is a factor of it, as in a mean over volumes: nothing can be divided by it */
+  readonly degrees?: true
   /** 10 to a pH: an activity, which stands for a number and for moles in a litre alike */
   readonly activity?: true
 }
@@ -121,6 +125,17 @@ export function isReading(a: Quantified): boolean {
   return a.points !== null && Math.abs(a.points) > 1e-9 && hasPoints(a) && a.zero !== ABSOLUTE
 }
 
+/** Whether a reading in degrees is in it, as itself or as a factor. */
+export function ofDegrees(a: Quantified): true | undefined {
+  return a.degrees || (isReading(a) && hasDimension(a)) || undefined
+}
+
+/** Whether it is anything but a plain number, so that not every power of it means something. */
+export function hasUnit(a: Measure): boolean {
+  if (a.kind !== 'quantity' || a.activity) return false
+  return hasDimension(a) || isReading(a) || (a.size !== null && a.size !== 1)
+}
+
 /** Of the two that agree, the one that says more, with what both together tell. */
 export function merged(a: Measure, b: Measure): Measure {
   if (a.kind === 'plain' && b.kind === 'plain') return a.value === b.value ? a : { kind: 'plain', value: null }
@@ -133,6 +148,8 @@ export function merged(a: Measure, b: Measure): Measure {
     counted: countedTogether(a.counted, b.counted),
     points: a.points ?? b.points,
     zero: a.zero ?? b.zero,
+    ...((a.logarithm || b.logarithm) && { logarithm: true }),
+    ...((a.degrees || b.degrees) && { degrees: true }),
   }
 }
 
@@ -147,14 +164,17 @@ export function sum(a: Measure, b: Measure, sign: 1 | -1): Measure {
     if (one.kind !== 'quantity') return OPEN
     // A pH and something more is still a pH; a pH less something may be how far it lies from another.
     if (sign === 1 && one.points === 1 && one.label === 'pH') return one
-    const shifts = hasPoints(one)
+    if (!hasPoints(one)) return one
     // 273.15 beside a temperature takes it to another unit
-    return shifts ? { ...one, points: null, zero: null } : one
+    const { degrees: _, ...rest } = one
+    return { ...rest, points: null, zero: null }
   }
   const points = a.points === null || b.points === null ? null : a.points + sign * b.points
   const both = merged(a, b) as Quantified
   const label = b.label === 'pH' && both.label === '1' ? 'pH' : both.label
-  return { ...both, points, label: labelOfPoints({ ...both, label }, points) }
+  const { degrees, ...rest } = both
+  const kept = degrees && sign === 1 ? both : rest
+  return { ...kept, points, label: labelOfPoints({ ...both, label }, points) }
 }
 
 /** Product (`power` 1) or quotient (`power` -1). A plain factor may be a conversion: it leaves dimension alone. */
@@ -176,7 +196,9 @@ export function product(a: Measure, b: Measure, power: 1 | -1): Measure {
   const points = isReading(b) ? stillLogarithmic(a) : null
   const written = b.label === '1' ? a.label : `${bracketed(a.label)}${power === 1 ? '·' : '/'}${bracketed(b.label)}`
   const activity = a.activity || b.activity
-  return named({ powers, size, counted, points, ...(activity && { activity }) }, written)
+  const degrees = ofDegrees(a) || ofDegrees(b)
+  const more = { ...(activity && { activity }), ...(degrees && { degrees }) }
+  return named({ powers, size, counted, points, ...more }, written)
 }
 
 /** To a power that is written in the formula. */
@@ -188,8 +210,10 @@ export function raised(a: Measure, power: number): Measure {
   const size = a.size === null ? null : a.size ** power
   const counted = countedToPower(a.counted, power)
   const points = stillLogarithmic(a)
-  const activity = a.activity
-  return named({ powers, size, counted, points, ...(activity && { activity }) }, `(${a.label})^${power}`)
+  const { activity } = a
+  const degrees = ofDegrees(a)
+  const more = { ...(activity && { activity }), ...(degrees && { degrees }) }
+  return named({ powers, size, counted, points, ...more }, `(${a.label})^${power}`)
 }
 
 export function negated(a: Measure): Measure {

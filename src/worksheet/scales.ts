@@ -1,5 +1,6 @@
 import { samePowers } from '../units/powers'
-import { hasDimension, isReading, KELVIN, type Measure, NUMBER, OPEN, type Quantified } from './measure'
+import { MIXED } from './counted'
+import { hasDimension, isReading, KELVIN, type Measure, NUMBER, OPEN, ofDegrees, type Quantified } from './measure'
 
 /**
  * Why a product or quotient means nothing on the scales of its two sides; null where it may mean something.
@@ -10,13 +11,18 @@ import { hasDimension, isReading, KELVIN, type Measure, NUMBER, OPEN, type Quant
  * zero is only agreed: 30 °C is no one and a half times 20 °C. Differences and kelvin divide.
  */
 export function senseless(a: Measure, b: Measure, power: 1 | -1): 'divided' | 'multiplied' | null {
-  if (power === -1 && b.kind === 'quantity' && isReading(b) && a.kind !== 'open') return 'divided'
+  if (power === -1 && b.kind === 'quantity' && (isReading(b) || ofDegrees(b)) && a.kind !== 'open') return 'divided'
   if (a.kind !== 'quantity' || b.kind !== 'quantity') return null
   return (isLogarithmic(a) && hasDimension(b)) || (isLogarithmic(b) && hasDimension(a)) ? 'multiplied' : null
 }
 
 function isLogarithmic(a: Quantified): boolean {
   return isReading(a) && !hasDimension(a)
+}
+
+/** Whether it is the logarithm of something with a unit and nothing beside it: EXP makes that again, and no number. */
+export function isBareLogarithm(a: Measure): boolean {
+  return a.kind === 'quantity' && a.logarithm === true && isLogarithmic(a)
 }
 
 /** Whether a factor that is written in it may carry a unit of its own: the 10 of `EXP(-(free_chlorine / 10))` may be mg/L. */
@@ -30,21 +36,32 @@ export function mayBeNumber(a: Measure): boolean {
  * multiplies nothing that has a unit.
  */
 export function logarithm(a: Measure, name: string): Measure {
-  if (a.kind === 'plain') return { kind: 'plain', value: null }
-  if (a.kind !== 'quantity') return OPEN
-  if (a.size === null || (!hasDimension(a) && a.size === 1)) return { ...NUMBER, points: null }
+  if (a.kind !== 'quantity') return numberOf([a], name)
+  if (a.size === null || (!hasDimension(a) && a.size === 1 && !isReading(a)))
+    return { ...(numberOf([a], name) as Quantified), points: null }
   // minus the logarithm of mol/L is a pH
   const points = a.powers[3] === 1 ? -1 : 1
-  return { ...NUMBER, points, label: `${name}(${a.label})` }
+  return { ...NUMBER, points, logarithm: true, label: `${name}(${a.label})` }
+}
+
+/**
+ * Of numbers a number; written only where all of them are. From a ratio of two substances comes a number too, but
+ * alkalinity times that of salt over chlorine is no alkalinity.
+ */
+export function numberOf(given: readonly Measure[], name: string): Measure {
+  if (given.some(({ kind }) => kind === 'open')) return OPEN
+  const quantities = given.filter((one) => one.kind === 'quantity')
+  if (quantities.length === 0) return { kind: 'plain', value: null }
+  const mixed = quantities.find((one) => one.counted.size > 0 && !hasDimension(one))
+  return mixed ? { ...NUMBER, counted: MIXED, label: `${name}(${mixed.label})` } : NUMBER
 }
 
 /** Of a power whose exponent is not one written number: what it gives, a number each time. */
 export function exponential(base: Measure, exponent: Measure): Measure {
-  if (base.kind === 'plain' && exponent.kind === 'plain') return { kind: 'plain', value: null }
-  if (base.kind === 'open' || exponent.kind === 'open') return OPEN
+  const found = numberOf([base, exponent], 'POWER')
   const ofLogarithm = exponent.kind === 'quantity' && exponent.points !== 0 && !hasDimension(exponent)
   const isTen = base.kind === 'plain' && base.value === 10
-  return isTen && ofLogarithm ? { ...NUMBER, size: null, activity: true } : NUMBER
+  return found.kind === 'quantity' && isTen && ofLogarithm ? { ...found, size: null, activity: true } : found
 }
 
 /** 1.07 ^ (temperature - 20): the written base is that of one degree, as in every correction for temperature. */

@@ -9,7 +9,7 @@ import {
   type Disagreement,
   disagreement,
   distance,
-  hasDimension,
+  hasUnit,
   type Measure,
   measureOf,
   merged,
@@ -22,7 +22,7 @@ import {
   TRUTH,
 } from './measure'
 import { nameKey } from './nameKey'
-import { exponential, isPerDegree, logarithm, mayBeNumber, senseless } from './scales'
+import { exponential, isBareLogarithm, isPerDegree, logarithm, mayBeNumber, numberOf, senseless } from './scales'
 
 /** Two units that do not go together, and where in the formula's text. */
 export interface UnitFlag {
@@ -90,6 +90,7 @@ export function unitFlags(
 
   /** The same, where a number that is written in it may carry a unit of its own. */
   function asNumber(e: Expression, name: string, given = of(e)): Measure {
+    if (isBareLogarithm(given)) return number(e, name, given, 'unit')
     return mayBeNumber(given) ? given : number(e, name, given)
   }
 
@@ -152,8 +153,11 @@ export function unitFlags(
 
   function ofPower(base: Measure, power: Measure, exponent: Expression, name: string, at: Expression): Measure {
     if (isWord(base)) return together(base, power, at, 'unit')
-    if (power.kind === 'plain' && power.value !== null) return raised(base, power.value)
-    if (base.kind === 'quantity' && (hasDimension(base) || base.size !== 1) && !base.activity && power.kind !== 'open')
+    if (power.kind === 'plain' && power.value !== null) {
+      const one: Measure = { kind: 'plain', value: 1 }
+      return power.value < 0 ? raised(multiplied(one, base, -1, at), -power.value) : raised(base, power.value)
+    }
+    if (power.kind !== 'open' && hasUnit(base))
       return flag('power', 'unit', { left_unit: labelOf(base), right_unit: labelOf(power) }, at)
     return exponential(base, isPerDegree(base, power) ? NUMBER : asNumber(exponent, name, power))
   }
@@ -210,11 +214,17 @@ export function unitFlags(
       case 'plain':
         return { kind: 'plain', value: null }
       case 'number':
-        return numberOf(e.arguments.map((one) => asNumber(one, e.function)))
+        return numberOf(
+          e.arguments.map((one) => asNumber(one, e.function)),
+          e.function,
+        )
       case 'count':
-        return numberOf(e.arguments.map((one) => count(one, e.function)))
+        return numberOf(
+          e.arguments.map((one) => count(one, e.function)),
+          e.function,
+        )
       case 'ratio':
-        return numberOf([alike(e.arguments)])
+        return ofRatio(alike(e.arguments))
       case 'logarithm':
         if (second) count(second, e.function)
         return ofLogarithm(first, e.function)
@@ -274,10 +284,9 @@ export function unitFlags(
   return flags
 }
 
-/** Of numbers a number; written only where all of them are. */
-function numberOf(given: readonly Measure[]): Measure {
-  if (given.some(({ kind }) => kind === 'open')) return OPEN
-  return given.every(({ kind }) => kind === 'plain') ? { kind: 'plain', value: null } : NUMBER
+/** A sign, or an angle, is the same in every unit. */
+function ofRatio(a: Measure): Measure {
+  return a.kind === 'open' ? OPEN : NUMBER
 }
 
 function isWord({ kind }: Measure): boolean {

@@ -129,6 +129,10 @@ describe('formulas that are right', () => {
     ['evaporation * 1.07 ^ (temperature - temperature_low)', 'L/day'],
     ['EXP(-5000 / (temperature + 273.15))', '1'],
     ['SIN(0.0172 * shell_age)', '1'],
+    ['1 - EXP(-(free_chlorine / cyanuric_acid))', '1'],
+    ['EXP(0.8 * LN(salt) - 2)', '1'],
+    ['(0.5 * hocl_share) ^ hocl_share', '1'],
+    ['salt ^ -1 * salt ^ 2', 'mg/L as NaCl'],
     ['1 - EXP(0 - rain_depth / water_depth_mean)', '1'],
     // a pH in a difference, a mean, a fit; temperatures in a mean, a difference, in kelvin
     ['total_alkalinity * (ph - 7)', 'mg/L as CaCO3'],
@@ -137,6 +141,11 @@ describe('formulas that are right', () => {
     ['12 - 0.5 * ph', 'pH'],
     ['0.1 * ph ^ 2 - 0.5 * ph + 8', 'pH'],
     ['(temperature * volume + temperature_low * drain_volume) / (volume + drain_volume)', '°C'],
+    [
+      'salt / ((temperature * volume + temperature_low * drain_volume) / (volume + drain_volume) + 273.15) * (temperature + 273.15)',
+      'mg/L as NaCl',
+    ],
+    ['salt / (temperature * volume - temperature_low * volume) * (temperature - 20) * volume', 'mg/L as NaCl'],
     ['salt * (temperature - 20) / (temperature_low - 20)', 'mg/L as NaCl'],
     ['salt * (temperature + 273.15) / (temperature_low + 273.15)', 'mg/L as NaCl'],
     // what is counted, through products, roots and ratios
@@ -289,10 +298,18 @@ describe('formulas that are wrong are flagged with the two units, and where', ()
       'multiplied | mg/L as CaCO3 | LN(mg/L as NaCl) | total_alkalinity * LN(salt)',
     ],
     ['10 ^ (ph - 7)', 'mg/L as CaCO3', 'row | 1 | mg/L as CaCO3 | 10 ^ (ph - 7)'],
+    ['EXP(LN(salt))', null, 'number | LN(mg/L as NaCl) | 1 | LN(salt)'],
+    ['total_alkalinity / LN(ph)', null, 'divided | mg/L as CaCO3 | LN(pH) | total_alkalinity / LN(ph)'],
+    [
+      'total_alkalinity * EXP(salt / free_chlorine)',
+      'mg/L as CaCO3',
+      'row_basis | (mg/L as CaCO3)·(EXP((mg/L as NaCl)/(mg/L as Cl2))) | mg/L as CaCO3 | total_alkalinity * EXP(salt / free_chlorine)',
+    ],
     // where 1.7 is in mg/L, the row says that its units are as said
     ['23.4 + 1.7 * LN(free_chlorine)', 'mg/L', 'row | LN(mg/L as Cl2) | mg/L | 23.4 + 1.7 * LN(free_chlorine)'],
     // a power that is not one number
     ['salt ^ hocl_share', null, 'power | mg/L as NaCl | 1 | salt ^ hocl_share'],
+    ['ph ^ hocl_share', null, 'power | pH | 1 | ph ^ hocl_share'],
     ['salt ^ IF(ph > 7; 1; 2)', null, 'power | mg/L as NaCl | 1 | salt ^ IF(ph > 7; 1; 2)'],
     ['salt * IF(ph > 7; 1; 2)', 'kg', 'row | mg/L as NaCl | kg | salt * IF(ph > 7; 1; 2)'],
     // digits and places in a list
@@ -325,6 +342,12 @@ describe('formulas that are wrong are flagged with the two units, and where', ()
       'divided | °C | °C | temperature / baseline.temperature',
     ],
     ['QUOTIENT(temperature; temperature_low)', '1', 'divided | °C | °C | QUOTIENT(temperature; temperature_low)'],
+    ['salt * temperature ^ -1', null, 'divided | 1 | °C | temperature ^ -1'],
+    [
+      'salt * (temperature * volume) / (temperature_low * volume)',
+      'mg/L as NaCl',
+      'divided | (mg/L as NaCl)·(°C·m³) | °C·m³ | salt * (temperature * volume) / (temperature_low * volume)',
+    ],
     // no factor makes the one into the other
     ['AVERAGE(ph; temperature)', null, 'together | pH | °C | temperature'],
     ['ph > salt', 'truth', 'together | pH | mg/L as NaCl | ph > salt'],
