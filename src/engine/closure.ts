@@ -1,4 +1,5 @@
 import { isSolve, type LockedFunction, type Value } from '../functions/define'
+import { LIMITS } from '../notebook/limits'
 import { type Problem, problem } from '../words/problem'
 import type { Expression } from '../worksheet/formula'
 import { isScenario } from '../worksheet/nameKey'
@@ -108,8 +109,10 @@ export function isMissing(value: Held): value is Problem {
   return typeof value === 'object' && value.code === 'missing'
 }
 
-/** What a cell may hold: a finite number, a text, a truth; never minus zero. */
+/** What a cell may hold: a finite number, a text that is not too long, a truth; never minus zero. */
 export function whole(value: Value): Held {
+  if (typeof value === 'string' && value.length > LIMITS.text)
+    return problem('text_too_long', [], { most: LIMITS.text })
   if (typeof value !== 'number') return value
   return Number.isFinite(value) ? value + 0 : problem('no_number')
 }

@@ -8,6 +8,7 @@ import {
 } from 'hyperformula'
 import { isSolve, type LockedFunction, type Value } from '../functions/define'
 import { LOCKED } from '../functions/registry'
+import { LIMITS } from '../notebook/limits'
 import { GENERAL_FUNCTIONS } from '../worksheet/generalFunctions'
 import { carry, isMissing } from './carried'
 import { checkArgument } from './check'
@@ -142,6 +143,7 @@ class Notebook extends FunctionPlugin {
     if (value instanceof CellError || value instanceof SimpleRangeValue) return value
     const raw = plain(value)
     if (typeof raw === 'number') return Number.isFinite(raw) ? raw : carry('no_number', {})
+    if (typeof raw === 'string' && raw.length > LIMITS.text) return carry('text_too_long', { most: LIMITS.text })
     return typeof raw === 'string' || typeof raw === 'boolean' ? raw : carry('not_computable', {})
   }
 }

@@ -102,10 +102,18 @@ function withRow(catalog: Outline, { id, worksheet, row: { range: _, ...row } }:
   return { ...catalog, quantities: new Map([...catalog.quantities, [row.name, quantity]]) }
 }
 
-/** Whether its formula can be worked out is shown where the row stands; its name must mean nothing else. */
+/**
+ * Whether its formula can be worked out is shown where the row stands; its name must mean nothing else. It gives no
+ * words: nothing works with them, and no list says which there are. One that an older notebook has may still be moved,
+ * renamed and mended.
+ */
 function checkRow({ quantities }: Outline, { id, row: { name, unit } }: OwnRow): Problem | null {
   const other = quantities.get(name)
   if (other !== undefined && other.own !== id) return problem('row_name_taken', [], { name })
+  if (unit === 'choice') {
+    const hasWords = [...quantities.values()].some(({ own, row }) => own === id && row.unit === 'choice')
+    return hasWords ? null : problem('row_of_words')
+  }
   return isUnit(unit) || unit === 'truth' ? null : problem('unit_unknown', [], { found: unit })
 }
 

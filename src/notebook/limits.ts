@@ -37,6 +37,8 @@ export const LIMITS = {
   name: 200,
   note: 10_000,
   entered: 200,
+  /** that a formula gives: texts put together out of one another double from row to row */
+  text: 1_000,
   formula: 4_000,
   id: 64,
   order: 1_000,

@@ -4,41 +4,63 @@ export type UnitRule =
   | 'alike'
   /** as adding them */
   | 'sum'
-  /** how far they lie apart; the square of that */
+  /** how far they lie apart; the square of that, and of themselves */
   | 'spread'
   | 'square'
+  | 'squares'
   | 'product'
-  /** the unit of the first; the others say how, in numbers */
+  /** the unit of the first */
   | 'first'
+  /** the unit of the first; the second says how many digits */
+  | 'rounded'
   | 'quotient'
   | 'power'
   | 'root'
   | 'if'
+  /** the first is a number, and chooses */
+  | 'choose'
   | 'switch'
   | 'truth'
-  /** a number without a unit, whatever comes in */
+  /** a number written in the formula */
   | 'plain'
-  /** it cannot be told: a logarithm in an empirical formula may stand for anything */
-  | 'open'
+  /** numbers without a unit, and so is the result: no series in a concentration adds up */
+  | 'number'
+  /** the same, where a written factor does not help either */
+  | 'count'
+  | 'logarithm'
+  /** a number without a unit, of arguments of one unit */
+  | 'ratio'
 
-/** By name; a function that is not here cannot be told either. */
+/** By name, all of them. */
 export const GENERAL_UNITS: ReadonlyMap<string, UnitRule> = new Map(
   Object.entries({
-    alike: ['DEFAULT', 'MIN', 'MAX', 'AVERAGE', 'MEDIAN', 'GEOMEAN', 'HARMEAN', 'MROUND', 'CEILING', 'FLOOR', 'MOD'],
+    alike: [
+      ...['DEFAULT', 'MIN', 'MAX', 'AVERAGE', 'MEDIAN', 'GEOMEAN', 'HARMEAN'],
+      ...['MROUND', 'CEILING', 'FLOOR', 'MOD', 'GCD', 'LCM'],
+    ],
     sum: ['SUM'],
     spread: ['STDEV', 'STDEVP', 'AVEDEV'],
     square: ['VAR', 'VARP', 'DEVSQ'],
+    squares: ['SUMSQ'],
     product: ['PRODUCT'],
-    first: ['ABS', 'INT', 'TRUNC', 'ROUND', 'ROUNDUP', 'ROUNDDOWN', 'EVEN', 'ODD'],
+    first: ['ABS', 'INT', 'EVEN', 'ODD'],
+    rounded: ['TRUNC', 'ROUND', 'ROUNDUP', 'ROUNDDOWN'],
     quotient: ['QUOTIENT'],
     power: ['POWER'],
     root: ['SQRT'],
-    if: ['IF', 'CHOOSE'],
+    if: ['IF'],
+    choose: ['CHOOSE'],
     switch: ['SWITCH'],
     truth: ['MISSING', 'AND', 'OR', 'XOR', 'NOT'],
     plain: ['PI'],
-    open: ['SUMSQ', 'SIGN', 'EXP', 'LN', 'LOG', 'LOG10', 'ERF'],
-  } satisfies Partial<Record<UnitRule, readonly string[]>>).flatMap(([rule, names]) =>
+    number: [
+      ...['EXP', 'ERF', 'DEGREES', 'RADIANS', 'SIN', 'COS', 'TAN', 'ASIN', 'ACOS', 'ATAN'],
+      ...['SINH', 'COSH', 'TANH', 'ASINH', 'ACOSH', 'ATANH'],
+    ],
+    count: ['FACT', 'COMBIN'],
+    logarithm: ['LN', 'LOG', 'LOG10'],
+    ratio: ['SIGN', 'ATAN2'],
+  } satisfies Record<UnitRule, readonly string[]>).flatMap(([rule, names]) =>
     names.map((name): [string, UnitRule] => [name, rule as UnitRule]),
   ),
 )

@@ -178,6 +178,31 @@ describe('formulas as functions and through the formula engine', () => {
     )
     expectSame([...pairs, ...calls, ...choices, ...texts], columns)
   })
+
+  test('give a text only up to the bound, put together or as it is written', () => {
+    const [longest, longer] = [1_000, 1_001].map((length) => `"${'a'.repeat(length)}"`)
+    const texts = [`${longest}`, `${longer}`, `SWITCH(wet; TRUE; ${longer}; shape)`, `IF(wet; shape; ${longer})`]
+    const joined = [`${longest} & ""`, `${longest} & shape`, `${longer} & ${longer}`]
+    const columns = [true, false].map(
+      (wet): Given =>
+        new Map<string, Value>([
+          ['wet', wet],
+          ['shape', 'oval'],
+        ]),
+    )
+    expectSame(texts, columns)
+    expectSame([...texts, ...joined], columns)
+    const catalog = catalogWith([...texts, ...joined].map((text) => parseFormula(text) as Formula))
+    for (const way of ['functions', 'engine'] as const) {
+      const batch = new Batch(catalog, ['answer_0', 'answer_1', 'answer_5'], 8, way)
+      expect(batch.evaluate(columns)[0]).toMatchObject([
+        { value: 'a'.repeat(1_000) },
+        { problem: { code: 'text_too_long', facts: { most: 1_000 } } },
+        { problem: { code: 'text_too_long', facts: { most: 1_000 } } },
+      ])
+      batch.close()
+    }
+  })
 })
 
 function expectSame(texts: readonly string[], columns: readonly Given[]): void {

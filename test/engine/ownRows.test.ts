@@ -117,6 +117,16 @@ describe('own rows in the engine', () => {
       expect(all.get(`first/${name}`)).toMatchObject({ problem: { code: 'formula_refused' } })
   })
 
+  test('that double a text from row to row end at a text that is too long, and so does all that reads it', () => {
+    const doubled = Array.from({ length: 12 }, (_, i) =>
+      row(`t${i + 1}`, 'choice', i === 0 ? '"aaaaaaaaaaaaaaaa" & "b"' : `t${i} & t${i}`),
+    )
+    const all = outcomes(withRows(BOOK, ...doubled))
+    expect(all.get('first/t6')).toMatchObject({ value: `${'a'.repeat(16)}b`.repeat(32) })
+    for (const name of ['t7', 't12'])
+      expect(all.get(`first/${name}`)).toMatchObject({ problem: { code: 'text_too_long', facts: { most: 1_000 } } })
+  })
+
   test('never stand for a shipped quantity', () => {
     const book = withRows(BOOK, row('my_two', 'kg', '2 * salt_mass'))
     const [own] = Object.values(book.rows)

@@ -102,6 +102,23 @@ describe('a row of one’s own', () => {
     expect(check(addRow(three, 'salt', 'salt_mass', formulaRow('my_x', '1')))).toBe('not refused')
   })
 
+  test('gives no words; one that a notebook has is still read, mended, moved and taken out', () => {
+    const words = formulaRow('my_word', 'IF(ph > 7.8; "acid"; "none")', 'choice')
+    const check = (book: Notebook, edit: Edit) => refusal(checkEdit(book, edit, catalogOf(book), checkFormula))
+    expect(check(three, addRow(three, 'salt', 'my_two', words))).toBe(
+      'A row of your own gives a number, or yes or no, not words. Say TRUE or FALSE, or give it a unit.',
+    )
+    const number = usable(changeRow(three, idOf(three, 'my_two'), { ...words, name: 'my_two' }))
+    expect(check(three, number)).toContain('not words')
+    const old = added(three, 'my_two', words)
+    expect(fromFile(toFile(old), 'x.json')).toEqual(old)
+    const id = idOf(old, 'my_word')
+    const renamed = usable(changeRow(old, id, { ...words, name: 'my_advice' }))
+    const moved = usable(moveRow(old, id, namesIn(old, 'salt'), -1))
+    const removed = usable(removeRow(old, catalogOf(old), id))
+    for (const edit of [renamed, moved, removed]) expect(check(old, edit)).toBe('not refused')
+  })
+
   test('is in the notebook’s file', () => {
     expect(fromFile(toFile(three), 'x.json')).toEqual(three)
     const twice = {

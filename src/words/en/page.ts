@@ -99,6 +99,7 @@ export const page = {
   'page.short.only_a_limit': 'only a limit',
   'page.short.circular': 'needs its own result',
   'page.short.units_flagged': 'units do not agree',
+  'page.short.text_too_long': 'text too long',
   'page.short.formula_refused': 'formula to be mended',
   'page.short.no_such_water': 'no such water',
   'page.short.out_of_range': 'out of range',

@@ -30,6 +30,8 @@ export const problemsNotebook = {
   'problem.worksheet_id': 'The definition says another id than “{id}”.',
   'problem.row_gone': 'This row is no longer in the notebook.',
   'problem.row_at_end': '“{name}” stands at the end already.',
+  'problem.row_of_words':
+    'A row of your own gives a number, or yes or no, not words. Say TRUE or FALSE, or give it a unit.',
   'problem.row_name_taken': 'There is a quantity “{name}” already; choose another name for the row.',
   'problem.row_in_use': '“{name}” is read by {users}; change these formulas first.',
   'problem.too_many_rows': 'A notebook holds at most {most} rows of its own; remove one first.',

@@ -43,11 +43,21 @@ export const problemsWorksheet = {
     '{path}: “{name}” stands at the end of a chain of more than {most} formulas that read one another.',
 
   'problem.units_together':
-    '{path}: at character {at} {left_unit} and {right_unit} meet; they cannot be added, compared or stand for each other. Convert one of them with a factor.',
+    '{path}: at character {at} {left_unit} and {right_unit} meet; they cannot be added, compared or stand for each other, and no factor makes the one into the other.',
+  'problem.units_together_size':
+    '{path}: at character {at} {left_unit} and {right_unit} meet; they are units of one kind, but not of one size. Convert one of them with a factor.',
   'problem.units_together_basis':
     '{path}: at character {at} {left_unit} and {right_unit} meet; they count different substances. Convert one of them with a factor.',
   'problem.units_together_difference':
     '{path}: a reading and a difference, {left_unit} and {right_unit}, meet at character {at}; they cannot stand for each other.',
+  'problem.units_number':
+    '{path}: {function} takes a number without a unit; what stands at character {at} is in {found_unit}. Divide it by something in the same unit.',
+  'problem.units_power':
+    '{path}: at character {at} {left_unit} is raised to a power ({right_unit}) that is not one number written in the formula, so no unit of the result can be told.',
+  'problem.units_multiplied':
+    '{path}: at character {at} {left_unit} and {right_unit} are multiplied or divided. A logarithmic reading, such as a pH, is no amount of anything: take a difference of two, or 10 to its power.',
+  'problem.units_divided':
+    '{path}: at character {at} {left_unit} is divided by a reading in {right_unit}, a scale whose zero is only agreed. Divide by a difference; temperatures also in kelvin.',
   'problem.units_argument':
     '{path}: {function} takes {parameter} in {wanted_unit}; what stands at character {at} is in {found_unit}.',
   'problem.units_argument_basis':
@@ -56,7 +66,7 @@ export const problemsWorksheet = {
     '{path}: {function} takes {parameter} as a reading in {wanted_unit}; at character {at} stands a difference or a sum of readings.',
   'problem.units_row': '{path}: the row’s unit is {wanted_unit}, and its formula gives {found_unit}.',
   'problem.units_row_basis':
-    '{path}: the row’s unit is {wanted_unit}, and its formula gives {found_unit}, which counts another substance.',
+    '{path}: the row is in {wanted_unit}, and its formula gives {found_unit}, which does not count the same substance.',
   'problem.units_row_difference':
     '{path}: the row’s unit is {wanted_unit}, and its formula gives a difference or a sum of readings, which would be shown as a reading. A difference of temperatures belongs into a row in K.',
   'problem.formula_refused': '{path}: the formula of “{name}” cannot be worked out as it stands.',

@@ -7,6 +7,7 @@ export const problems = {
   'problem.division_by_zero': '{path}: the formula divides by zero.',
   'problem.circular': '{path}: this formula needs its own result. Take the quantity that leads back here out of it.',
   'problem.not_a_number_here': '{path}: the formula entered gives no number. This row takes numbers.',
+  'problem.text_too_long': '{path}: the formula gives a text of more than {most} characters. Put less of it together.',
   'problem.entry_out_of_range': '{path}: the formula entered gives {found}{unit}; this row takes {min} to {max}{unit}.',
   'problem.unknown_quantity': '{path}: there is no quantity “{name}”.',
   'problem.engine_failed':

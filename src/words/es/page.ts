@@ -275,6 +275,7 @@ export const page = {
   'page.own_row': 'una fila propia',
   'page.short.circular': 'necesita su propio resultado',
   'page.short.units_flagged': 'las unidades no concuerdan',
+  'page.short.text_too_long': 'texto demasiado largo',
   'page.short.formula_refused': 'fórmula por corregir',
   'page.rail.assumed': '{count|un valor escrito sobre una fórmula|# valores escritos sobre fórmulas}',
   'page.from.plan': 'Con lo que termina el plan por pasos de «{name}»; sigue ese plan.',

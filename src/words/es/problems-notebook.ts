@@ -27,6 +27,8 @@ export const problemsNotebook = {
   'problem.worksheet_id': 'La definición dice otro id que «{id}».',
   'problem.row_gone': 'Esta fila ya no está en el cuaderno.',
   'problem.row_at_end': '«{name}» ya está al final.',
+  'problem.row_of_words':
+    'Una fila propia da un número, o sí o no, y no palabras. Diga TRUE o FALSE, o dele una unidad.',
   'problem.row_name_taken': 'Ya hay una magnitud «{name}»; elija otro nombre para la fila.',
   'problem.row_in_use': '«{name}» la leen {users}; cambie antes esas fórmulas.',
   'problem.too_many_rows': 'Un cuaderno tiene como mucho {most} filas propias; quite antes una.',

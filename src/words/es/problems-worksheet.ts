@@ -42,11 +42,21 @@ export const problemsWorksheet = {
     '{path}: «{name}» está al final de una cadena de más de {most} fórmulas que se leen unas a otras.',
 
   'problem.units_together':
-    '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; no se pueden sumar, comparar ni ocupar uno el lugar del otro. Convierta uno con un factor.',
+    '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; no se pueden sumar, comparar ni ocupar uno el lugar del otro, y ningún factor convierte uno en el otro.',
+  'problem.units_together_size':
+    '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; son unidades de una misma clase, pero no del mismo tamaño. Convierta uno con un factor.',
   'problem.units_together_basis':
     '{path}: en el carácter {at} se encuentran {left_unit} y {right_unit}; cuentan sustancias distintas. Convierta uno con un factor.',
   'problem.units_together_difference':
     '{path}: una medición y una diferencia, {left_unit} y {right_unit}, se encuentran en el carácter {at}; no pueden ocupar una el lugar de la otra.',
+  'problem.units_number':
+    '{path}: {function} toma un número sin unidad; lo que está en el carácter {at} viene en {found_unit}. Divídalo entre algo en la misma unidad.',
+  'problem.units_power':
+    '{path}: en el carácter {at} {left_unit} se eleva a una potencia ({right_unit}) que no es un solo número escrito en la fórmula, así que no se puede saber la unidad del resultado.',
+  'problem.units_multiplied':
+    '{path}: en el carácter {at} se multiplican o dividen {left_unit} y {right_unit}. Una medición logarítmica, como un pH, no es cantidad de nada: tome una diferencia de dos, o 10 elevado a ella.',
+  'problem.units_divided':
+    '{path}: en el carácter {at} {left_unit} se divide entre una medición en {right_unit}, una escala cuyo cero es solo convenido. Divida entre una diferencia; las temperaturas, también en kelvin.',
   'problem.units_argument':
     '{path}: {function} toma {parameter} en {wanted_unit}; lo que está en el carácter {at} viene en {found_unit}.',
   'problem.units_argument_basis':
@@ -55,7 +65,7 @@ export const problemsWorksheet = {
     '{path}: {function} toma {parameter} como medición en {wanted_unit}; en el carácter {at} hay una diferencia o una suma de mediciones.',
   'problem.units_row': '{path}: la unidad de la fila es {wanted_unit} y su fórmula da {found_unit}.',
   'problem.units_row_basis':
-    '{path}: la unidad de la fila es {wanted_unit} y su fórmula da {found_unit}, que cuenta otra sustancia.',
+    '{path}: la fila está en {wanted_unit} y su fórmula da {found_unit}, que no cuenta la misma sustancia.',
   'problem.units_row_difference':
     '{path}: la unidad de la fila es {wanted_unit} y su fórmula da una diferencia o una suma de mediciones, que se mostraría como medición. Una diferencia de temperaturas va en una fila en K.',
   'problem.formula_refused': '{path}: la fórmula de «{name}» no se puede calcular tal como está.',

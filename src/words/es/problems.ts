@@ -6,6 +6,7 @@ export const problems = {
   'problem.division_by_zero': '{path}: la fórmula divide entre cero.',
   'problem.circular': '{path}: esta fórmula necesita su propio resultado. Quite de ella la magnitud que vuelve aquí.',
   'problem.not_a_number_here': '{path}: la fórmula escrita no da un número. Esta fila admite números.',
+  'problem.text_too_long': '{path}: la fórmula da un texto de más de {most} caracteres. Junte menos.',
   'problem.entry_out_of_range': '{path}: la fórmula escrita da {found}{unit}; esta fila admite de {min} a {max}{unit}.',
   'problem.unknown_quantity': '{path}: no hay ninguna magnitud «{name}».',
   'problem.engine_failed':
