@@ -403,10 +403,10 @@ describe('formulas that are wrong are flagged with the two units, and where', ()
         "My row: at character 1 mg/L as NaCl and mg/L as CaCO3 meet; they count different substances. Convert one of them with a factor.",
         "My row: at character 1 m³ and L meet; they are units of one kind, but not of one size. Convert one of them with a factor.",
         "My row: EXP takes a number without a unit; what stands at character 5 is in mg/L as NaCl. Divide it by something in the same unit.",
-        "My row: at character 1 mg/L as NaCl is raised to a power (plain number) that is not one number written in the formula, so no unit of the result can be told.",
+        "My row: at character 1 mg/L as NaCl is raised to a power (a plain number) that is not one number written in the formula, so no unit of the result can be told.",
         "My row: at character 1 mg/L as NaCl and pH are multiplied or divided. A logarithmic reading, such as a pH, is no amount of anything: take a difference of two, or 10 to its power.",
         "My row: at character 1 mg/L as NaCl is divided by a reading in pH, a scale whose zero is only agreed. Divide by a difference; temperatures also in kelvin.",
-        "My row: the row is in plain number, and its formula gives ((mg/L as NaCl)·(mg/L as CaCO3))^0.5.",
+        "My row: the row’s unit is a plain number, and its formula gives ((mg/L as NaCl)·(mg/L as CaCO3))^0.5.",
       ]
     `)
   })
