@@ -45,6 +45,7 @@ afterAll(async () => {
 
 type Bare = {
   timeEdits: (scenarios: number, column: string, edits: number) => Promise<number[]>
+  timeEcho: (edits: number) => Promise<number[]>
   build: (scenarios: number) => number
 }
 
@@ -67,6 +68,8 @@ const bareEdit = (scenarios: number, column: 'baseline' | 'last') =>
       EDITS,
     ] as const),
   )
+
+const echo = () => bare((page) => page.evaluate((edits) => (globalThis as unknown as Bare).timeEcho(edits), EDITS))
 
 const bareBuild = (scenarios: number) =>
   bare((page) =>
@@ -164,6 +167,7 @@ describe('the page', () => {
           time / reference,
           aim,
         )
+        report('  of it a message to a worker and back', `${(await echo()).toFixed(2)} ms`, '', null)
         report('  longest main-thread task', `${task.toFixed(1)} ms`, '', null, 'under 16, never over 50')
         await page.close()
       })
