@@ -12,8 +12,8 @@ export function following(cell: Cell, plan: string): Cell {
 }
 
 /** The cell by itself: what it holds now, and follows no plan. */
-export function alone<C extends Cell>(cell: C): C {
-  if (planOf(cell) === null) return cell
+export function alone<C extends Cell | null>(cell: C): C {
+  if (cell === null || planOf(cell) === null) return cell
   const { plan: _, ...bare } = cell as C & { plan?: string }
   return bare as C
 }

@@ -106,6 +106,12 @@ function OpenBook(props: { opened: Opened }) {
   addEventListener('keydown', onKeyDown)
   onCleanup(() => removeEventListener('keydown', onKeyDown))
 
+  /** Past the contents, which are many stops of the Tab key. */
+  function skip(): void {
+    if (place().page === 'worksheets') focusCell(book)
+    else document.getElementById('page')?.focus()
+  }
+
   function closeDrawer(): void {
     setDrawer(false)
     focusCell(book)
@@ -115,6 +121,9 @@ function OpenBook(props: { opened: Opened }) {
     <BookContext.Provider value={book}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the page */}
       <div class="book" onDragOver={allowDrop} onDrop={dropFile}>
+        <button type="button" class="skip act" onClick={skip}>
+          {say(place().page === 'worksheets' ? 'page.skip_to_grid' : 'page.skip')}
+        </button>
         <Banners />
         <Show when={numbered() && plansFollowed(entered()).length > 0}>
           <Suspense>

@@ -344,6 +344,29 @@ test('a value that is pasted over another row keeps what it means, in the unit t
   expect(edit).toMatchObject({ quantity: 'fill_temperature', cell: { entered: '59', unit: '°F', canonical: 15 } })
 })
 
+test('a cell that followed a plan follows none where that plan is no more, or is the scenario’s own', () => {
+  const notebook = emptyNotebook()
+  const [only] = inOrder(notebook).map(({ id }) => id)
+  const ph = catalog.quantities.get('ph')
+  if (!ph) throw new Error('no ph')
+  for (const plan of ['gone', only ?? '']) {
+    const cell = { kind: 'value', entered: '7.5', unit: 'pH', canonical: 7.5, plan } as const
+    const { edit } = planPaste([[{ quantity: 'ph', cell, typed: true }]], {
+      notebook,
+      catalog,
+      rows: [ph],
+      scenarios: [only ?? ''],
+      unit: () => 'pH',
+      check: checkFormula,
+    })
+    expect(edit).toMatchObject({
+      type: 'set_cell',
+      cell: { kind: 'value', entered: '7.5', unit: 'pH', canonical: 7.5 },
+    })
+    expect(JSON.stringify(edit)).not.toContain('plan')
+  }
+})
+
 test('a block is repeated only where it fits a whole number of times', () => {
   const block = [
     [1, 2],

@@ -2,7 +2,7 @@ import { checkCell, type FormulaCheck } from '../../notebook/checkCell'
 import type { Edit, SetCell } from '../../notebook/edit'
 import { type Cell, cellKey, type Notebook } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
-import { alone } from '../../notebook/planLink'
+import { alone, planFault } from '../../notebook/planLink'
 import { sameCell } from '../../notebook/sameCell'
 import { together } from '../../notebook/together'
 import { convert } from '../../units/convert'
@@ -101,7 +101,11 @@ function readField(
   unit: string,
   target: Pick<Target, 'notebook' | 'catalog'>,
 ): Cell | null | 'locked' | Problem {
-  if (typeof field !== 'string') return ownCell(field, quantity, target.catalog)
+  if (typeof field !== 'string') {
+    const cell = ownCell(field, quantity, target.catalog)
+    // where the plan that it followed is no more, or is the scenario's own, it is what it was
+    return cell !== 'locked' && !isProblem(cell) && planFault(target.notebook, scenario, cell) ? alone(cell) : cell
+  }
   if (quantity.formula) return 'locked'
   const { row, name } = quantity
   if ('input' in row && row.input === 'choice' && !field.trimStart().startsWith('='))

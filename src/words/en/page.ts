@@ -61,6 +61,8 @@ export const page = {
   'page.col.range': 'Range',
   'page.example': 'An example in words',
   'page.plan_stands': 'does not follow its plan: {why}',
+  'page.skip_to_grid': 'To the worksheets',
+  'page.skip': 'To the page',
   'page.foretold': 'foretold, not tested',
   'page.plan_due': 'its plan is made again …',
   'page.baseline': 'baseline',

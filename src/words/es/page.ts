@@ -53,6 +53,8 @@ export const page = {
   'page.col.range': 'Intervalo',
   'page.example': 'Un ejemplo en palabras',
   'page.plan_stands': 'no sigue su plan: {why}',
+  'page.skip_to_grid': 'A las hojas',
+  'page.skip': 'A la página',
   'page.foretold': 'previsto, no medido',
   'page.plan_due': 'su plan se hace otra vez …',
   'page.baseline': 'base',
