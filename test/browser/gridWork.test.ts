@@ -130,8 +130,8 @@ describe('the clipboard', () => {
     expect(await report(page).textContent()).toMatch(
       /2 cells taken\..*2 cells say what stands there already.*3 cells found no place by name\..*no row “Colour”.*no scenario “Elsewhere”/,
     )
-    expect(await shown(page, 'sample/temperature', 0)).toBe('68.0')
-    expect(await shown(page, 'sample/temperature', 1)).toBe('69.8')
+    await eventually(() => shown(page, 'sample/temperature', 0)).toBe('68.0')
+    await eventually(() => shown(page, 'sample/temperature', 1)).toBe('69.8')
     // what says the same was not typed over: it still follows the baseline
     expect(await shown(page, 'sample/ph', 1)).toBe('7.8')
     expect(await cell(page, 'sample/ph', 1).getAttribute('class')).not.toContain('here')

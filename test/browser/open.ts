@@ -1,7 +1,7 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
 import { inject } from 'vitest'
 
-/** Flags for a Chromium that runs as root, without a display, and asks nobody for anything. */
+/** Flags for a Chromium that runs as root, without a display, asks nobody for anything, and draws with what two cores can spare. */
 export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
@@ -10,6 +10,10 @@ export const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  '--num-raster-threads=1',
+  '--disable-gpu-compositing',
+  '--disable-software-rasterizer',
+  '--in-process-gpu',
 ]
 
 export function launch(): Promise<Browser> {
