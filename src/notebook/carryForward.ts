@@ -51,7 +51,7 @@ export interface Carrying {
 
 /**
  * A scenario of the water that a worksheet of another foretells, right of it, one step of history. What the source has of
- * its own beside the readings (pool, targets, products) goes with it; everything else follows the baseline, as always.
+ * its own beside the readings (pool, targets, products) goes with it; the rest follows the baseline, but for readings of its water.
  */
 export function carryForward(
   notebook: Notebook,

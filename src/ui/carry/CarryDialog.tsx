@@ -13,6 +13,7 @@ import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { prepareFormulas } from '../shell/formulas'
 import { shownValue } from '../shownValue'
+import { CarryHow, CarryName } from './CarryFields'
 import { showScenario } from './showScenario'
 
 addWords(carry)
@@ -103,20 +104,7 @@ export function CarryDialog(props: { scenario: string }) {
           </For>
           <p class="quiet">{say('carry.several')}</p>
         </fieldset>
-        <fieldset>
-          <legend>{say('carry.how')}</legend>
-          <For each={[true, false]}>
-            {(one) => (
-              <label>
-                <input type="radio" name="live" checked={live() === one} onChange={() => setLive(one)} />
-                <span>
-                  {say(one ? 'carry.how.live' : 'carry.how.numbers', { name: source() })}
-                  <small>{say(one ? 'carry.how.live_says' : 'carry.how.numbers_says', { name: source() })}</small>
-                </span>
-              </label>
-            )}
-          </For>
-        </fieldset>
+        <CarryHow kind="live" source={source()} live={live()} onChange={setLive} />
         <table>
           <thead>
             <tr>
@@ -139,16 +127,7 @@ export function CarryDialog(props: { scenario: string }) {
         </table>
         <p class="quiet">{say('carry.not_carried')}</p>
         <p class="quiet">{say('carry.beside', { name: source() })}</p>
-        <label class="name">
-          {say('carry.new_name')}
-          <input
-            class="field"
-            value={wanted()}
-            maxlength={200}
-            autocomplete="off"
-            onInput={(event) => setName(event.currentTarget.value)}
-          />
-        </label>
+        <CarryName name={wanted()} onInput={setName} />
         <Show when={fault()}>
           {(trouble) => (
             <p class="warm" role="alert">

@@ -1,5 +1,5 @@
 import './carry.css'
-import { createSignal, For, Show } from 'solid-js'
+import { createSignal, Show } from 'solid-js'
 import { hasValue } from '../../engine/outcome'
 import { afterPlan } from '../../notebook/carryForward'
 import type { Plan } from '../../planner/step'
@@ -10,6 +10,7 @@ import { announce } from '../shell/announce'
 import { useBook } from '../shell/book'
 import { prepareFormulas } from '../shell/formulas'
 import { goTo } from '../shell/place'
+import { CarryHow, CarryName } from './CarryFields'
 import { planEnd } from './planEnd'
 import { showScenario } from './showScenario'
 
@@ -51,31 +52,9 @@ export function CarryPlanEnd(props: { plan: Plan; scenario: string }) {
     <Show when={props.plan.complete && props.plan.steps.length > 0}>
       <section class="carry carry-end">
         <h2>{say('carry.plan')}</h2>
-        <p>{say('carry.plan_says', { name: source() })}</p>
-        <fieldset>
-          <legend>{say('carry.how')}</legend>
-          <For each={[true, false]}>
-            {(one) => (
-              <label>
-                <input type="radio" name="live" checked={live() === one} onChange={() => setLive(one)} />
-                <span>
-                  {say(one ? 'carry.how.plan' : 'carry.how.numbers', { name: source() })}
-                  <small>{say(one ? 'carry.how.plan_says' : 'carry.how.numbers_says', { name: source() })}</small>
-                </span>
-              </label>
-            )}
-          </For>
-        </fieldset>
-        <label class="name">
-          {say('carry.new_name')}
-          <input
-            class="field"
-            value={wanted()}
-            maxlength={200}
-            autocomplete="off"
-            onInput={(event) => setName(event.currentTarget.value)}
-          />
-        </label>
+        <p>{say('carry.plan_says')}</p>
+        <CarryHow kind="plan" source={source()} live={live()} onChange={setLive} />
+        <CarryName name={wanted()} onInput={setName} />
         <button type="button" class="act" disabled={!book.writable()} onClick={() => void make()}>
           {say('carry.make')}
         </button>

@@ -5,6 +5,7 @@ import { planOf, plansFollowed } from '../../notebook/planLink'
 import { createPlan } from '../plan/createPlan'
 import { useBook } from '../shell/book'
 import { drawnLater } from '../shell/drawnLater'
+import { sameList } from '../shell/sameList'
 import { planEnd } from './planEnd'
 import { setPlanState } from './planStates'
 
@@ -43,8 +44,4 @@ function FollowPlan(props: { source: string }) {
     }),
   )
   return null
-}
-
-function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((one, i) => one === b[i])
 }

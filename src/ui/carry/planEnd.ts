@@ -19,5 +19,6 @@ const HOLDS = [
  * no further before something is tested or known nothing is: where it stops is no end of it.
  */
 export function planEnd(plan: Plan | null): ReadonlyMap<string, Value | null> {
-  return new Map(HOLDS.map((quantity) => [quantity, (plan?.complete && plan.end.get(quantity)) || null]))
+  const end = plan?.complete ? plan.end : null
+  return new Map(HOLDS.map((quantity) => [quantity, end?.get(quantity) ?? null]))
 }

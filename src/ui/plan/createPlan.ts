@@ -4,6 +4,7 @@ import type { CaseLine } from '../../planner/cases/planWithCases'
 import type { Plan } from '../../planner/step'
 import type { Problem } from '../../words/problem'
 import type { Book } from '../shell/book'
+import { sameList } from '../shell/sameList'
 import { columnOf, limitsOf } from './columnOf'
 import { openPlanner } from './planner'
 import { onHand, soundSets } from './planParts'
@@ -97,8 +98,4 @@ function sameColumn(a: Column | null, b: Column | null): boolean {
 
 function sameSet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
   return a.size === b.size && [...a].every((one) => b.has(one))
-}
-
-function sameList(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((one, i) => one === b[i])
 }

@@ -1,6 +1,7 @@
 import { type Accessor, createSignal } from 'solid-js'
 import type { Notebook } from '../../notebook/notebook'
 import { inOrder } from '../../notebook/order'
+import { sameList } from './sameList'
 
 /** The parts of a notebook that many places on the page read, each with a signal of its own. */
 export interface Parts {
@@ -26,7 +27,7 @@ export function createParts(first: Notebook): Parts {
   const [samples, setSamples] = createSignal(first.samples)
   const [units, setUnits] = createSignal(first.units)
   const [profile, setProfile] = createSignal(first.profile)
-  const [order, setOrder] = createSignal(idsOf(first), { equals: sameItems })
+  const [order, setOrder] = createSignal(idsOf(first), { equals: sameList })
   return {
     worksheets,
     rows,
@@ -49,8 +50,4 @@ export function createParts(first: Notebook): Parts {
 
 function idsOf(notebook: Notebook): readonly string[] {
   return inOrder(notebook).map(({ id }) => id)
-}
-
-function sameItems(a: readonly string[], b: readonly string[]): boolean {
-  return a.length === b.length && a.every((item, index) => item === b[index])
 }
