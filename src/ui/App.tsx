@@ -1,4 +1,15 @@
-import { createEffect, createSignal, ErrorBoundary, lazy, Match, onCleanup, Show, Suspense, Switch } from 'solid-js'
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  ErrorBoundary,
+  lazy,
+  Match,
+  onCleanup,
+  Show,
+  Suspense,
+  Switch,
+} from 'solid-js'
 import { plansFollowed } from '../notebook/planLink'
 import { say, sentence } from '../words/say'
 import { Banners } from './Banners'
@@ -88,8 +99,9 @@ function OpenBook(props: { opened: Opened }) {
   desk.beforeLeaving(book.settled)
   guardUnsaved(book)
   beforeNewVersion(() => isAllKept(book))
+  const name = createMemo(() => book.notebook().name)
   createEffect(() => {
-    document.title = `${book.notebook().name} · ${say('page.title')}`
+    document.title = `${name()} · ${say('page.title')}`
   })
 
   function explain(): void {

@@ -7,7 +7,8 @@ export async function longestTask(page: Page, act: () => Promise<unknown>): Prom
   client.on('Tracing.dataCollected', ({ value }) => void events.push(...(value as typeof events)))
   await client.send('Tracing.start', {
     transferMode: 'ReportEvents',
-    traceConfig: { includedCategories: ['disabled-by-default-devtools.timeline', 'devtools.timeline', '__metadata'] },
+    // Tasks alone: told what happens within them, they take a quarter longer.
+    traceConfig: { includedCategories: ['toplevel', '__metadata'] },
   })
   await act()
   const done = new Promise<void>((resolve) => client.once('Tracing.tracingComplete', () => resolve()))
@@ -17,7 +18,7 @@ export async function longestTask(page: Page, act: () => Promise<unknown>): Prom
     events.filter((e) => e.name === 'thread_name' && e.args?.name === 'CrRendererMain').map((e) => `${e.pid}/${e.tid}`),
   )
   const runs = events
-    .filter((e) => e.name === 'RunTask' && mains.has(`${e.pid}/${e.tid}`))
+    .filter((e) => e.name === 'ThreadControllerImpl::RunTask' && mains.has(`${e.pid}/${e.tid}`))
     .map((e) => (e.dur ?? 0) / 1000)
   return Math.max(0, ...runs)
 }

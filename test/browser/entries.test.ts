@@ -139,3 +139,96 @@ describe('a reading that is missing', () => {
     await eventually(margin).toMatch(/alkalinity/)
   })
 })
+
+describe('an editor that is left', () => {
+  /** Enters a pH, and looks then and there and at every frame until the new index is there: whether the old pH was seen with the editor gone. */
+  const enterWatched = (figure: string) =>
+    page.evaluate(async (entered) => {
+      const [ph, lsi] = ['sample/ph@', 'saturation/lsi@'].map((id) => document.querySelector(`.cell[id^="${id}"]`))
+      const figureIn = (cell: Element | null | undefined) =>
+        ['.whole', '.fraction'].map((part) => cell?.querySelector(part)?.firstChild?.textContent).join()
+      const input = document.querySelector<HTMLInputElement>('.cell .editor input')
+      if (!ph || !lsi || !input) throw new Error('no editor is open')
+      const [phBefore, lsiBefore] = [figureIn(ph), figureIn(lsi)]
+      input.value = entered
+      input.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }))
+      for (let frame = 0; frame < 300; frame++) {
+        const isOld = figureIn(ph) === phBefore
+        if (isOld && !ph.querySelector('.editor')) return 'old'
+        if (!isOld && figureIn(lsi) !== lsiBefore) return 'new'
+        await new Promise(requestAnimationFrame)
+      }
+      return 'never'
+    }, figure)
+
+  test('goes with the redraw that brings the numbers, and uncovers no old one', async () => {
+    const seen: string[] = []
+    for (const figure of ['7.2', '7.3', '7.4', '7.5', '7.6']) {
+      await select(page, 'sample/ph')
+      await page.keyboard.type('1')
+      seen.push(await enterWatched(figure))
+      await eventually(() => editor(page).count()).toBe(0)
+    }
+    // Where the engine takes its time, it is not waited for.
+    expect(seen).toContain('new')
+  })
+
+  /** Keys one after another, before the engine can have answered. */
+  const keysAtOnce = (...keys: string[]) =>
+    page.evaluate((pressed) => {
+      for (const key of pressed) {
+        const ctrlKey = key.startsWith('Control+')
+        const event = { key: key.replace('Control+', ''), ctrlKey, bubbles: true, cancelable: true }
+        document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', event))
+      }
+    }, keys)
+
+  test('is left at once for the next key, which goes to the next cell', async () => {
+    await select(page, 'sample/ph')
+    await page.keyboard.type('7.3')
+    await keysAtOnce('Enter', '9')
+    expect(await editor(page).inputValue()).toBe('9')
+    expect(await cell(page, 'sample/ph').locator('.editor').count()).toBe(0)
+    await page.keyboard.press('Escape')
+    await eventually(() => shown(page, 'sample/ph')).toBe('7.3')
+    expect(await shown(page, 'sample/temperature')).not.toContain('9')
+  })
+
+  test('is left at once for what takes the entry back', async () => {
+    const before = await shown(page, 'sample/ph')
+    await select(page, 'sample/ph')
+    await page.keyboard.type('7.1')
+    await keysAtOnce('Enter', 'Control+z')
+    await eventually(() => shown(page, 'sample/ph')).toBe(before)
+    expect(await editor(page).count()).toBe(0)
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+  })
+
+  test('is left at once for a press elsewhere, and the entry is made once', async () => {
+    const before = await shown(page, 'sample/ph')
+    await select(page, 'sample/ph')
+    await page.keyboard.type('7.1')
+    await page.evaluate(() => {
+      const input = document.activeElement
+      input?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }))
+      const salt = document.querySelector('.cell[id^="sample/salt@"]')
+      salt?.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true, button: 0 }))
+    })
+    await eventually(() => shown(page, 'sample/ph')).toBe('7.1')
+    await eventually(() => cell(page, 'sample/salt').getAttribute('aria-selected')).toBe('true')
+    expect(await editor(page).count()).toBe(0)
+    await page.keyboard.press('Control+z')
+    await eventually(() => shown(page, 'sample/ph')).toBe(before)
+  })
+
+  test('a choice goes with its redraw too, and the next key is for the grid', async () => {
+    await select(page, 'pool/shell')
+    await page.keyboard.press('Enter')
+    await page.locator('.choices').waitFor()
+    await keysAtOnce('ArrowDown', 'Enter', 'ArrowDown')
+    await eventually(() => page.locator('.choices').count()).toBe(0)
+    const selected = await page.evaluate(() => document.activeElement?.id.split('@')[0])
+    expect(selected).not.toBe('pool/shell')
+    expect(selected?.startsWith('pool/')).toBe(true)
+  })
+})

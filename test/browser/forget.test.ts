@@ -2,7 +2,7 @@ import { resolve } from 'node:path'
 import axe from 'axe-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { enter, eventually, ready } from './grid'
+import { enter, eventually, ready, saved } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -88,7 +88,7 @@ describe('deleting a notebook for good', () => {
     await page.locator('table.samples tbody input[type=checkbox]').first().check()
     await page.getByRole('button', { name: /^Take one sample in/ }).click()
     await ready(page)
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
 
     const download = page.waitForEvent('download')
     await page.locator('.rail a[href="#notebooks"]').click()
@@ -135,7 +135,7 @@ describe('many notebooks', () => {
     const page = await startNotebook(undefined)
     await page.locator('.rail a[href="#worksheets/sample"]').click()
     await enter(page, 'sample/ph', 0, '7.3')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.evaluate(async () => {
       const database = await new Promise<IDBDatabase>((done) => {
         const request = indexedDB.open('basinbook')

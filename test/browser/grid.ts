@@ -87,3 +87,13 @@ export async function undoAll(page: Page): Promise<void> {
 export function eventually<T>(read: () => T | Promise<T>, options: { timeout?: number; message?: string } = {}) {
   return expect.poll(read, { timeout: 8000, interval: 40, ...options })
 }
+
+/** Whether the page says that all is kept; what is still open in a cell is not entered yet. */
+export async function isSaved(page: Page): Promise<boolean> {
+  const open = await page.locator('.cell :is(.editor, .choices)').count()
+  return (await page.locator('.toolbar .state').textContent()) === 'Saved' && open === 0
+}
+
+export async function saved(page: Page, options?: { timeout?: number }): Promise<void> {
+  await eventually(() => isSaved(page), options).toBe(true)
+}

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { enter, eventually, ready, shown } from './grid'
+import { enter, eventually, ready, saved, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -18,7 +18,7 @@ describe('earlier states', () => {
     await ready(page)
     const before = await shown(page, 'sample/ph')
     await enter(page, 'sample/ph', 0, '7.9')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.locator('.rail a[href="#keeping"]').click()
     const lines = page.locator('.keeping .lines > li')
     await eventually(() => lines.first().textContent()).toMatch(/Now.*pH in “.*”/)
@@ -35,7 +35,7 @@ describe('earlier states', () => {
     await eventually(() => shown(page, 'sample/ph')).toBe(before)
     await page.getByRole('button', { name: 'Undo' }).click()
     await eventually(() => shown(page, 'sample/ph')).toBe('7.9')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.reload()
     await ready(page)
     expect(await shown(page, 'sample/ph')).toBe('7.9')
@@ -47,9 +47,9 @@ describe('earlier states', () => {
     const { page } = await open(browser)
     await ready(page)
     await enter(page, 'sample/ph', 0, '7.9')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await enter(page, 'sample/ph', 0, '7.8')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     const name = await page.locator('.rail h1').textContent()
     await page.evaluate(async () => {
       const opening = indexedDB.open('basinbook')
@@ -97,21 +97,21 @@ describe('a backup of everything', () => {
     const first = await open(browser)
     await ready(first.page)
     await enter(first.page, 'sample/ph', 0, '7.9')
-    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(first.page)
     await first.page.goto(`${first.page.url().split('#')[0]}#keeping`)
     const download = first.page.waitForEvent('download')
     await first.page.getByRole('button', { name: 'Save a backup' }).click()
-    const saved = join(folder, 'all.backup.gz')
+    const backup = join(folder, 'all.backup.gz')
     const file = await download
     expect(file.suggestedFilename()).toMatch(/^basinbook-[\dT-]+\.backup\.gz$/)
-    await file.saveAs(saved)
+    await file.saveAs(backup)
     await eventually(() => first.page.locator('.said').textContent()).toContain('one notebook, one earlier state')
 
     // beside what is here: the example of the same id, untouched by any edit
     const second = await open(browser)
     await ready(second.page)
     await second.page.goto(`${second.page.url().split('#')[0]}#keeping`)
-    await choose(second.page, saved)
+    await choose(second.page, backup)
     await second.page.getByText('Every record is as it was written.').waitFor()
     await second.page.getByRole('button', { name: 'Take it in', exact: true }).click()
     await eventually(() => second.page.locator('.said').textContent()).toContain('1 came under another name')
@@ -121,7 +121,7 @@ describe('a backup of everything', () => {
     )
 
     const broken = join(folder, 'broken.backup.gz')
-    writeFileSync(broken, readFileSync(saved).subarray(0, -30))
+    writeFileSync(broken, readFileSync(backup).subarray(0, -30))
     await second.page.goto(`${second.page.url().split('#')[0]}#keeping`)
     await choose(second.page, broken)
     await second.page.getByText('cut off or damaged').waitFor()

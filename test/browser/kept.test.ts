@@ -1,6 +1,6 @@
-import type { Browser, Page } from 'playwright-core'
+import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { enter, eventually, ready, scenarioNames, shown } from './grid'
+import { enter, ready, saved, scenarioNames, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -8,8 +8,6 @@ beforeAll(async () => {
   browser = await launch()
 })
 afterAll(() => browser.close())
-
-const saved = (page: Page) => eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
 
 describe('what was entered is kept', () => {
   test('within a second, and is there after a reload', async () => {

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { asNumber, enter, eventually, ready, shown } from './grid'
+import { asNumber, enter, eventually, isSaved, ready, shown } from './grid'
 import { startChromium } from './killable'
 import { open } from './open'
 
@@ -35,8 +35,6 @@ async function viewOf(page: Page): Promise<View> {
   for (const row of ROWS) figures.push(asNumber(await shown(page, row)))
   return figures
 }
-
-const isSaved = async (page: Page) => (await page.locator('.toolbar .state').textContent()) === 'Saved'
 
 test(
   `all that was shown as saved is there after each of ${KILLS} kills`,

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, enter, eventually, ready, scenarioNames, shown } from './grid'
+import { asNumber, cell, enter, eventually, ready, saved, scenarioNames, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -149,7 +149,7 @@ describe('notebooks', () => {
     await enter(page, 'my_desk/my_offset', 0, '0.25')
     const index = asNumber(await shown(page, 'saturation/lsi'))
     await eventually(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.reload()
     await eventually(async () => asNumber(await shown(page, 'my_desk/my_index'))).toBeCloseTo(index + 0.25, 1)
     await toNotebooks(page)

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { enter, eventually, ready, shown } from './grid'
+import { enter, eventually, ready, saved, shown } from './grid'
 import { launch } from './open'
 import { type Site, serveCopy } from './site'
 
@@ -37,7 +37,6 @@ async function left(context: BrowserContext): Promise<void> {
   await site.close()
 }
 
-const saved = (page: Page) => eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
 const version = (page: Page) => page.locator('html').getAttribute('data-version')
 
 describe('the page without a network', () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { asNumber, cell, editor, enter, eventually, fault, ready, select, shown } from './grid'
+import { asNumber, cell, editor, enter, eventually, fault, ready, saved, select, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -170,7 +170,7 @@ describe('rows of one’s own', () => {
         .locator('#worksheet-salt .own-row')
         .evaluate((row) => row.closest('.row')?.previousElementSibling?.textContent),
     ).toContain('Whole bags')
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.reload()
     await eventually(async () => asNumber(await shown(page, 'salt/salt_twice')), PATIENT).toBeCloseTo(44.09, 1)
     await select(page, 'salt/salt_twice')

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { difference, enter, eventually, ready, select, shown } from './grid'
+import { difference, enter, eventually, ready, saved, select, shown } from './grid'
 import { launch, open } from './open'
 
 let browser: Browser
@@ -14,7 +14,7 @@ describe('when not all is well', () => {
     const first = await open(browser)
     await ready(first.page)
     await enter(first.page, 'sample/ph', 0, '7.2')
-    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(first.page)
 
     const second = await open(browser, { context: first.context })
     await ready(second.page)
@@ -29,13 +29,13 @@ describe('when not all is well', () => {
     expect(await second.page.getByRole('button', { name: 'Add scenario' }).isDisabled()).toBe(true)
 
     await enter(first.page, 'sample/ph', 0, '7.5')
-    await eventually(() => first.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(first.page)
     await first.page.close()
-    await eventually(() => second.page.locator('.toolbar .state').textContent(), { timeout: 5000 }).toBe('Saved')
+    await saved(second.page, { timeout: 5000 })
     expect(await second.page.locator('.banner').count()).toBe(0)
     await eventually(() => shown(second.page, 'sample/ph')).toBe('7.5')
     await enter(second.page, 'sample/ph', 0, '7.6')
-    await eventually(() => second.page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(second.page)
     await second.page.reload()
     await ready(second.page)
     expect(await shown(second.page, 'sample/ph')).toBe('7.6')
@@ -80,7 +80,7 @@ describe('when not all is well', () => {
     await eventually(() => page.locator('.toolbar .state').textContent()).toContain('no room left')
     await page.evaluate(() => (globalThis as unknown as { makeRoom: () => void }).makeRoom())
     await page.getByRole('button', { name: 'Try again' }).click()
-    await eventually(() => page.locator('.toolbar .state').textContent()).toBe('Saved')
+    await saved(page)
     await page.reload()
     await ready(page)
     expect(await shown(page, 'sample/ph')).toBe('7.9')

@@ -1,11 +1,13 @@
 import { batch, createSignal, For, onMount } from 'solid-js'
+import type { Edit } from '../../notebook/edit'
 import { say } from '../../words/say'
 import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { cellName } from '../shell/selection'
 import { wordOf } from './cellView'
-import { focusCell } from './focusCell'
+import { focusAhead, focusCell } from './focusCell'
 import type { GridRow } from './gridRow'
+import { enterAndLeave, isLeaving } from './leaving'
 
 /** The choices of a cell, as a listbox over it. The empty one falls back to the next source. */
 export function ChoiceList(props: { row: GridRow; scenario: string }) {
@@ -51,19 +53,27 @@ export function ChoiceList(props: { row: GridRow; scenario: string }) {
 
   function choose(index: number): void {
     const id = options()[index] ?? ''
-    batch(() => {
-      book.selection.edit(null)
-      book.dispatch({
-        type: 'set_cell',
-        scenario: props.scenario,
-        quantity: quantity(),
-        cell: id === '' ? null : { kind: 'choice', id },
+    const edit: Edit = {
+      type: 'set_cell',
+      scenario: props.scenario,
+      quantity: quantity(),
+      cell: id === '' ? null : { kind: 'choice', id },
+    }
+    let there = false
+    const move = () => {
+      there = focusAhead(book, book.selection.position())
+    }
+    const close = () =>
+      batch(() => {
+        book.selection.edit(null)
+        if (!there) focusCell(book)
       })
-      focusCell(book)
-    })
+    if (enterAndLeave(book, edit, { move, close })) close()
   }
 
   function onKeyDown(event: KeyboardEvent): void {
+    // Chosen already: the key is for the grid.
+    if (isLeaving()) return
     event.stopPropagation()
     switch (event.key) {
       case 'ArrowDown':

@@ -1,10 +1,11 @@
-import { For, Show } from 'solid-js'
+import { createMemo, createSignal, For, Show, untrack } from 'solid-js'
 import { hasWords, say } from '../../words/say'
 import type { Definition } from '../../worksheet/definition'
+import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
 import { Unhurried } from '../shell/Unhurried'
 import { Cautions } from './Cautions'
-import { useDrawn } from './drawn'
+import { FEW, useDrawn } from './drawn'
 import { Findings } from './Findings'
 import { FoldButton } from './FoldButton'
 import { GridHead } from './GridHead'
@@ -14,13 +15,16 @@ import { foldId } from './line'
 import { openOver } from './opened'
 import { worksheetLabel } from './worksheetLabel'
 
+/** Groups of rows that come with a worksheet of many scenarios; the others come a frame later, so that the page is not held for long. */
+const FIRST_GROUPS = 2
+
 /** One worksheet: its name, what it is for, its grid, and what stands out in it. */
 export function WorksheetView(props: { definition: Definition; number: number }) {
   const book = useBook()
   const drawn = useDrawn()
   const id = () => props.definition.id
   const isFolded = (group?: string) => book.arrangement.folded().has(foldId(id(), group))
-  const groups = () => groupsOf(props.definition, book.catalog())
+  const groups = createMemo(() => groupsOf(props.definition, book.catalog()))
   const help = () => {
     const key = `worksheet.${id()}.help`
     return props.definition.help ?? (hasWords(key) ? say(key) : '')
@@ -36,6 +40,8 @@ export function WorksheetView(props: { definition: Definition; number: number })
   }
   const rowCount = () => groups().reduce((sum, group) => sum + 1 + group.rows.length, 1)
   const later = () => book.scenarios().length - 1
+  const [most, setMost] = createSignal(untrack(book.scenarios).length > FEW ? FIRST_GROUPS : Number.POSITIVE_INFINITY)
+  afterDrawing(() => setMost(Number.POSITIVE_INFINITY))
 
   return (
     <section
@@ -64,7 +70,7 @@ export function WorksheetView(props: { definition: Definition; number: number })
           style={{ '--count': later(), '--extra': `${drawn.extra()}px` }}
         >
           <GridHead worksheet={id()} />
-          <For each={groups()}>
+          <For each={groups().slice(0, most())}>
             {(group, index) => (
               <>
                 <GroupHead group={group} worksheet={id()} place={places()[index()] ?? 2} />

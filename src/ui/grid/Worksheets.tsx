@@ -1,5 +1,4 @@
 import { createEffect, createMemo, For, on, untrack } from 'solid-js'
-import { afterDrawing } from '../shell/afterDrawing'
 import { useBook } from '../shell/book'
 import { inSteps } from '../shell/inSteps'
 import { usePlace } from '../shell/place'
@@ -49,16 +48,14 @@ export function Worksheets(props: { onExplain: () => void }) {
     }),
   )
 
-  // One cell is a stop of the Tab key. Made one when all is drawn: on a cell that has the focus it costs a layout.
+  // One cell is a stop of the Tab key. What gets the focus is made one before that: on a cell that has it, it costs a layout.
   createEffect<HTMLElement | null>((before) => {
     book.lines()
     book.scenarios()
     const cell = book.selection.cell()
     const stop = cell ? document.getElementById(cellName(cell.row.key, cell.scenario)) : null
-    afterDrawing(() => {
-      before?.setAttribute('tabindex', '-1')
-      stop?.setAttribute('tabindex', '0')
-    })
+    if (before !== stop && before) before.tabIndex = -1
+    if (stop && stop.tabIndex !== 0) stop.tabIndex = 0
     return stop
   }, null)
 

@@ -6,32 +6,38 @@ import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from '../shell/formulas'
 import { readEntry } from '../shell/readEntry'
+import { enterAndLeave, isLeaving, type Leaving } from './leaving'
 import { noticesOf } from './noticesOf'
 
 /**
  * Takes what stands in the open editor into the notebook and closes the editor. What cannot be read or taken stays in
  * the editor, with its problem beside it; false then.
+ * @param leaving how it is left by a key; by itself it only closes
  */
-export function commitEntry(book: Book, entered: string): boolean {
+export function commitEntry(book: Book, entered: string, leaving?: Leaving): boolean {
+  if (isLeaving()) return true
   const { selection } = book
+  const close = () => (leaving ? leaving.close() : selection.edit(null))
   const cell = selection.cell()
   const editing = selection.editing()
   if (!editing || !cell) return true
   // Opened and left as it was: nothing was entered, and an inherited value stays inherited.
   if (!editing.fresh && entered === editing.text) {
-    selection.edit(null)
+    close()
     return true
   }
   const { scenario, row } = cell
   const unit = book.unit(row.quantity.name)
   const edit = readEntry(entered, { scenario, quantity: row.quantity, unit, notebook: book.notebook() })
-  const fault = isProblem(edit) ? edit : book.dispatch(edit)
+  // The editor of formulas has keys of its own, which it must not get once the formula was entered.
+  const waits = leaving && !entered.startsWith('=') ? leaving : null
+  const fault = isProblem(edit) ? edit : waits ? enterAndLeave(book, edit, waits) : book.dispatch(edit)
   if (fault) {
     selection.setFault(fault)
     if (fault.code === ON_THEIR_WAY.code) void prepareFormulas().then(again)
     return false
   }
-  selection.edit(null)
+  if (!waits) close()
   if (!isProblem(edit)) question(edit, row.quantity)
   return true
 

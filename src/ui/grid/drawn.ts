@@ -52,8 +52,9 @@ export function useDrawn(): Drawn {
 
 /** Up to so many scenarios, everything is drawn. */
 export const FEW = 10
-/** Rows that are drawn before the browser has said which are in sight: few, because nothing is answered until they are. */
+/** Rows, and columns of many, that are drawn before the browser has said which are in sight: few, because nothing is answered until they are. */
 const FIRST_ROWS = 8
+const FIRST_COLUMNS = 5
 /** Beyond the page's edges, above and below, where a row is drawn already. */
 const MARGIN = '40% 0px'
 const NONE: readonly Slot[] = []
@@ -88,7 +89,7 @@ export function createDrawn(book: Book): Drawn {
     () => {
       const drawn = new Set([0, selection.position().column, selection.corner().column])
       const seen = inSight()
-      for (const index of seen ? seen() : Array(FEW).keys()) if (index < scenarios().length) drawn.add(index)
+      for (const index of seen ? seen() : Array(FIRST_COLUMNS).keys()) if (index < scenarios().length) drawn.add(index)
       return [...drawn].sort((a, b) => a - b)
     },
     [],

@@ -10,17 +10,35 @@ import { leaveSight, stayInSight } from './stayInSight'
 export function focusCell(book: Book): void {
   // Inside a batch: what was not in sight is drawn when it ends.
   if (!reach(book)) queueMicrotask(() => reach(book))
-  // Of many scenarios the rows are drawn as they come into sight, and grow as they are.
-  if (book.scenarios().length > FEW) stay(book)
+  keepInSight(book)
+}
+
+/** Puts the focus on what stands at a place, in sight, before that is selected. @returns false where nothing is drawn there */
+export function focusAhead(book: Book, position: Position): boolean {
+  const element = elementAt(book, position)
+  focus(element)
+  element?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+  return element !== null
 }
 
 function reach(book: Book): boolean {
   const { selection } = book
   const element = elementAt(book, selection.position())
-  element?.focus({ preventScroll: true })
+  focus(element)
   const end = selection.range() ? elementAt(book, selection.corner()) : element
   end?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
   return element !== null && end !== null
+}
+
+function focus(element: HTMLElement | null): void {
+  // A stop of the Tab key before it has the focus: made one afterwards, it would have the whole page laid out.
+  if (element?.matches('.cell') && element !== document.activeElement) element.tabIndex = 0
+  element?.focus({ preventScroll: true })
+}
+
+/** Of many scenarios the rows are drawn as they come into sight, and grow as they are: the selected cell stays in sight. */
+export function keepInSight(book: Book): void {
+  if (book.scenarios().length > FEW) stay(book)
 }
 
 function stay(book: Book): void {

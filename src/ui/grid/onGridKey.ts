@@ -1,9 +1,10 @@
 import { batch } from 'solid-js'
 import type { Book } from '../shell/book'
 import { commitEntry } from './commitEntry'
-import { focusCell } from './focusCell'
+import { focusAhead, focusCell, keepInSight } from './focusCell'
+import { leaveNow } from './leaving'
 import { foldId, isRow } from './line'
-import { move } from './move'
+import { move, type Position, type Press } from './move'
 import { openEditor } from './openEditor'
 import { opened, openOver } from './opened'
 import { clearRange, fillRange } from './rangeActs'
@@ -23,6 +24,7 @@ export interface GridKeys {
 
 /** Keys in the grid, whether a cell is being edited or not. */
 export function onGridKey(book: Book, event: KeyboardEvent, keys: GridKeys): void {
+  leaveNow()
   if (event.defaultPrevented || event.isComposing) return
   const handled = book.selection.editing() ? editKey(book, event) : cellKey(book, event, keys)
   if (handled) event.preventDefault()
@@ -31,10 +33,22 @@ export function onGridKey(book: Book, event: KeyboardEvent, keys: GridKeys): voi
 function editKey(book: Book, event: KeyboardEvent): boolean {
   const input = event.target
   if (!(input instanceof HTMLInputElement)) return false
-  // In one redraw, before which the focus moves: moved after it, it would have the whole page laid out then and there.
   const leave = (key: string, shift: boolean): boolean => {
-    batch(() => {
-      if (commitEntry(book, input.value)) go(book, { key, ctrl: false, shift })
+    const press = { key, ctrl: false, shift }
+    let there = false
+    commitEntry(book, input.value, {
+      move() {
+        const to = target(book, press)
+        there = isPlace(to) && focusAhead(book, to)
+      },
+      close: () =>
+        batch(() => {
+          const to = target(book, press)
+          book.selection.edit(null)
+          if (isPlace(to)) book.selection.selectAt(to)
+          if (there) keepInSight(book)
+          else focusCell(book)
+        }),
     })
     return true
   }
@@ -143,13 +157,26 @@ function whole(book: Book, what: Whole): boolean {
   return true
 }
 
-/** @returns false when the key does not move, or when Tab leaves the grid. */
-function go(book: Book, press: { key: string; ctrl: boolean; shift: boolean }): boolean {
+function isReaching({ key, shift }: Press): boolean {
+  return shift && key !== 'Tab'
+}
+
+function target(book: Book, press: Press): ReturnType<typeof move> {
   const { selection } = book
-  const isExtending = press.shift && press.key !== 'Tab'
   const size = { rows: book.lines().length, columns: book.scenarios().length, page: PAGE }
-  const to = move(isExtending ? selection.corner() : selection.position(), press, size)
-  if (to === null || to === 'out') {
+  return move(isReaching(press) ? selection.corner() : selection.position(), press, size)
+}
+
+function isPlace(to: ReturnType<typeof move>): to is Position {
+  return to !== null && to !== 'out'
+}
+
+/** @returns false when the key does not move, or when Tab leaves the grid. */
+function go(book: Book, press: Press): boolean {
+  const { selection } = book
+  const isExtending = isReaching(press)
+  const to = target(book, press)
+  if (!isPlace(to)) {
     if (to === 'out') focusCell(book)
     return false
   }

@@ -40,6 +40,11 @@ export interface Book {
   unit(quantity: string): string
   /** null when the edit was taken; a problem leaves the notebook as it was */
   dispatch(edit: Edit): Problem | null
+  /**
+   * As `dispatch`, for what is entered in an open cell: it is drawn with the numbers that follow from it, which most often
+   * are there before a frame is; without them where they do not come at once.
+   */
+  enter(edit: Edit, beside: Beside): Problem | null
   undo(): void
   redo(): void
   readonly canUndo: Accessor<boolean>
@@ -56,6 +61,12 @@ export interface Book {
   readonly selection: Selection
   /** the same book, whose values follow a moment later: for what stands beside the grid and must not hold it up */
   readonly unhurried: Book
+}
+
+/** What the page does right before an entry's numbers are drawn, and right after. */
+export interface Beside {
+  readonly before: () => void
+  readonly after: () => void
 }
 
 export const BookContext = createContext<Book>()

@@ -21,11 +21,12 @@ import { labelsOfRows } from '../labelOf'
 import { afterDrawing } from './afterDrawing'
 import { announce } from './announce'
 import { createArrangement } from './arrangement'
-import type { Book } from './book'
+import type { Beside, Book } from './book'
 import { catalogOf } from './catalogOf'
 import { editWords } from './editWords'
 import { afterFirstNumbers, firstNumbersShown } from './firstNumbers'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from './formulas'
+import { createHeld } from './held'
 import { createParts } from './parts'
 import { createSaver, type Saving } from './saving'
 import { createSelection } from './selection'
@@ -36,7 +37,7 @@ import { createValues, type Values } from './values'
 const CHECKS_AFTER = 200
 const FORMULAS_AFTER = 2000
 
-/** Keeping an edit waits for the engine's answer, so that what is on the page comes first, but for so long only; milliseconds. */
+/** What is done about an edit besides waits for the engine's answer, so that the numbers come first, but for so long only; milliseconds. */
 const ANSWERED_WITHIN = 50
 
 /** Changes that are written in one go anyway, in whatever order they came. */
@@ -50,7 +51,8 @@ export type Append = (edits: readonly Edit[]) => Promise<undefined | Problem>
  * the cells that changed redraw. `append` null: it is not kept anywhere.
  */
 export function createBook(first: Notebook, append: Append | null, writable: () => boolean): Book {
-  const [notebook, setNotebook] = createSignal(first)
+  const held = createHeld(first)
+  const notebook = held.read
   const [history, setHistory] = createSignal(createHistory())
   const [engineTrouble, setEngineTrouble] = createSignal<Problem | null>(null)
   const now = createValues()
@@ -68,7 +70,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   const lines = createMemo(() => linesOf(rows(), arrangement.folded()))
   const selection = createSelection(lines, parts.order, reveal)
 
-  const saver = append ? createSaver(append, () => Promise.race([answer, pause(ANSWERED_WITHIN)])) : null
+  const saver = append ? createSaver(append, answeredSoon) : null
   const engine = createEngineClient()
   engine.onRestart((why, changes) => {
     setEngineTrouble(why)
@@ -108,28 +110,58 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     return placed.sort((a, b) => a.at - b.at).map(({ change }) => change)
   }
 
-  /** Takes an edit in, whoever made it; the caller keeps the history. */
-  function take(edit: Edit, next: Notebook): void {
-    // First, so that the worker computes while the page redraws what was entered.
-    const news = engine.edit([edit])
-    answer = news
-    const cells = touched(edit, untrack(parts.order))
-    const entered = edit.type === 'set_cell' ? [cellKey(edit.scenario, edit.quantity)] : cells
-    batch(() => {
-      setNotebook(next)
-      parts.follow(next)
-      now.touch(entered)
-    })
-    afterDrawing(() => later.touch(cells))
-    saver?.put([edit])
-    // What follows the cell is redrawn with its new value; where that is the old one, its source may still be another.
-    void news.then((changes) => {
-      receive(changes)
-      if (entered !== cells && cells !== 'all') now.touch(without(cells, changes))
-    })
+  function answeredSoon(): Promise<unknown> {
+    return Promise.race([answer, pause(ANSWERED_WITHIN)])
   }
 
-  function dispatch(edit: Edit): Problem | null {
+  /** Takes an edit in, whoever made it; the caller keeps the history. */
+  function take(edit: Edit, next: Notebook, beside?: Beside): void {
+    // First, so that the worker computes meanwhile.
+    const news = engine.edit([edit])
+    const cells = touched(edit, untrack(parts.order))
+    const entered = edit.type === 'set_cell' ? [cellKey(edit.scenario, edit.quantity)] : cells
+    // What follows the cell is redrawn with its new value; where that is the old one, its source may still be another.
+    const follow = (changes: readonly Change[]) => {
+      receive(changes)
+      if (entered !== cells && cells !== 'all') now.touch(without(cells, changes))
+    }
+    const draw = () => {
+      batch(() => {
+        held.show()
+        // as it is by now: another edit may have been drawn before
+        parts.follow(untrack(notebook))
+        now.touch(entered)
+        saver?.show()
+      })
+      afterDrawing(() => later.touch(cells))
+    }
+    held.set(next)
+    answer = beside ? inOneGo(news, follow, draw, beside) : news.then(follow)
+    saver?.put([edit])
+    if (!beside) draw()
+  }
+
+  async function inOneGo(
+    news: Promise<readonly Change[]>,
+    follow: (changes: readonly Change[]) => void,
+    draw: () => void,
+    { before, after }: Beside,
+  ): Promise<void> {
+    const early = Promise.race([news, pause(ANSWERED_WITHIN)]).then((changes) => {
+      before()
+      if (changes) follow(changes)
+      return changes
+    })
+    // The numbers first.
+    const there = await early
+    draw()
+    after()
+    if (!there) follow(await news)
+  }
+
+  const dispatch = (edit: Edit) => enter(edit)
+
+  function enter(edit: Edit, beside?: Beside): Problem | null {
     if (!untrack(writable)) return problem('read_only')
     const before = untrack(notebook)
     const refused = checkEdit(before, edit, untrack(catalog), formulas()?.check ?? (() => ON_THEIR_WAY))
@@ -142,7 +174,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     const circle = formulas()?.circle(applied.notebook, after, edit) ?? null
     if (circle) return circle
     setHistory((now) => remember(now, edit, applied))
-    take(edit, applied.notebook)
+    take(edit, applied.notebook, beside)
     return null
   }
 
@@ -194,6 +226,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     },
     formulasUnder: engine.formulasUnder,
     dispatch,
+    enter,
     undo: () => step(undo),
     redo: () => step(redo),
     canUndo: () => history().past.length > 0,
@@ -223,7 +256,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
   return { ...common, ...from(now), unhurried }
 }
 
-const pause = (time: number) => new Promise<void>((resolve) => setTimeout(resolve, time))
+const pause = (time: number) => new Promise<undefined>((resolve) => setTimeout(() => resolve(undefined), time))
 
 /** Fetches what the first acts need, once the numbers are there; what finds circles before the rest, where formulas are. */
 async function prepareActs(withFormulas: boolean): Promise<void> {

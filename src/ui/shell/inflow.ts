@@ -1,7 +1,8 @@
 import { batch } from 'solid-js'
 
-/** How long the page may be held before it is let breathe, in milliseconds. */
-const LONGEST = 16
+/** How long the page may be held before it is let breathe, in milliseconds; and how many of many changes are written between two looks at the clock. */
+const LONGEST = 12
+const STEP = 25
 
 export interface Inflow<T> {
   put(changes: readonly T[]): void
@@ -11,7 +12,7 @@ export interface Inflow<T> {
  * Writes changes in the order in which they came, a little at a time: an edit of the baseline can change thousands of
  * cells, and typing must not wait for all of them. The first slice is written at once.
  * @param yielded how a later slice is waited for; the browser may draw and hear keys before it comes
- * @param atOnce changes that are written in one go
+ * @param atOnce so few changes are written in one go
  */
 export function createInflow<T>(
   write: (change: T) => void,
@@ -25,7 +26,8 @@ export function createInflow<T>(
   function slice(): void {
     const until = performance.now() + LONGEST
     do {
-      const end = Math.min(at + atOnce, waiting.length)
+      const left = waiting.length - at
+      const end = at + Math.min(left, left <= atOnce ? atOnce : STEP)
       batch(() => {
         for (; at < end; at++) write(waiting[at] as T)
       })

@@ -14,7 +14,9 @@ const REGIONS = ['.rail a', '.toolbar button:not(:disabled)', 'grid', '#margin']
 export function onPageKey(book: Book, event: KeyboardEvent): void {
   if (event.defaultPrevented) return
   const ctrl = event.ctrlKey || event.metaKey
-  const inText = event.target instanceof HTMLInputElement && event.target.type !== 'radio'
+  const { target } = event
+  // One that was left by this very key is not on the page any more.
+  const inText = target instanceof HTMLInputElement && target.type !== 'radio' && target.isConnected
   if (ctrl && !inText && !event.altKey) {
     const key = event.key.toLowerCase()
     if (key === 'z' && !event.shiftKey) book.undo()

@@ -1,7 +1,8 @@
-import { type Accessor, createSignal } from 'solid-js'
+import type { Accessor } from 'solid-js'
 import type { Edit } from '../../notebook/edit'
 import type { Problem } from '../../words/problem'
 import { isProblem, problem } from '../../words/problem'
+import { createHeld } from './held'
 
 /** What the page may say of the last edit. `saved` only after the store has confirmed it on the disk. */
 export type Saving =
@@ -13,7 +14,9 @@ export type Saving =
 
 export interface Saver {
   readonly saving: Accessor<Saving>
+  /** that they are being kept is told at once, and shown with the next change or by `show` */
   put(edits: readonly Edit[]): void
+  show(): void
   again(): void
   /** resolves when nothing waits any more, or saving has failed */
   settled(): Promise<void>
@@ -28,23 +31,25 @@ export function createSaver(
   append: (edits: readonly Edit[]) => Promise<undefined | Problem>,
   ready?: () => Promise<unknown>,
 ): Saver {
-  const [saving, setSaving] = createSignal<Saving>({ state: 'saved' })
+  const saving = createHeld<Saving>({ state: 'saved' })
   const waiting: Edit[] = []
   let running: Promise<void> | null = null
 
   async function run(): Promise<void> {
-    setSaving({ state: 'saving' })
+    saving.set({ state: 'saving' })
     if (ready) await ready()
     while (waiting.length > 0) {
       const batch = waiting.slice()
       const trouble = await append(batch).catch(unexpected)
       if (isProblem(trouble)) {
-        setSaving({ state: 'failed', why: trouble })
+        saving.set({ state: 'failed', why: trouble })
+        saving.show()
         return
       }
       waiting.splice(0, batch.length)
     }
-    setSaving({ state: 'saved' })
+    saving.set({ state: 'saved' })
+    saving.show()
   }
 
   function start(): void {
@@ -54,12 +59,16 @@ export function createSaver(
   }
 
   return {
-    saving,
+    saving: saving.read,
     put(edits) {
       waiting.push(...edits)
       start()
     },
-    again: start,
+    show: saving.show,
+    again() {
+      start()
+      saving.show()
+    },
     settled: () => running ?? Promise.resolve(),
   }
 }
