@@ -109,12 +109,14 @@ export function connectEngine(startWorker: () => Worker, patience = PATIENCE): E
       return inParts({ ask: 'open', notebook: next }, part)
     },
     edit(edits) {
+      // Asked first: the worker is at work while this end follows.
+      const answer = between ? Promise.resolve([]) : ask({ ask: 'edit', edits })
       for (const edit of edits) {
         if (!notebook) break
         const applied = apply(notebook, edit)
         if (!isProblem(applied)) notebook = applied.notebook
       }
-      return between ? Promise.resolve([]) : ask({ ask: 'edit', edits })
+      return answer
     },
     formulasUnder: (cells) => ask({ ask: 'formulas_under', cells }),
     onRestart(listener) {

@@ -15,6 +15,7 @@ import { notebookOf } from './waters'
 /** Edits that are timed, and whole openings. The page's clock steps by 0.1 ms. */
 const EDITS = 100
 const OPENINGS = 5
+const TRACED = 9
 
 let browser: Browser
 let server: PreviewServer
@@ -149,6 +150,12 @@ function edits(page: Page, scenario: string, watched: string, count: number): Pr
   )
 }
 
+/** The longest task of each act: what it usually is, and the worst, which on a busy machine is told by what else that does. */
+function reportTasks(tasks: readonly number[], aim: string): void {
+  const worst = Math.max(...tasks).toFixed(1)
+  report('  longest main-thread task', `${median(tasks).toFixed(1)} ms`, `at worst ${worst} ms`, null, aim)
+}
+
 describe('the page', () => {
   for (const scenarios of [3, 50]) {
     for (const column of ['last', 'baseline'] as const) {
@@ -157,7 +164,8 @@ describe('the page', () => {
         const { page, edited, watched } = await openNotebook(scenarios, column)
         await edits(page, edited, watched, 5)
         const time = median(await edits(page, edited, watched, EDITS))
-        const task = await longestTask(page, () => edits(page, edited, watched, 5))
+        const tasks: number[] = []
+        for (let i = 0; i < TRACED; i++) tasks.push(await longestTask(page, () => edits(page, edited, watched, 2)))
         const aim = scenarios === 50 && column === 'baseline' ? 'aim 2.5' : 'aim 3'
         report(
           `edit of ${column}, ${scenarios} scenarios: Enter to DOM`,
@@ -167,7 +175,7 @@ describe('the page', () => {
           aim,
         )
         report('  of it a message to a worker and back', `${(await echo()).toFixed(2)} ms`, '', null)
-        report('  longest main-thread task', `${task.toFixed(1)} ms`, '', null, 'under 16, never over 50')
+        reportTasks(tasks, 'under 16, never over 50')
         await page.close()
       })
     }
@@ -186,14 +194,14 @@ describe('the page', () => {
       observer.observe(document, { subtree: true, childList: true })
     })
     const times: number[] = []
-    let task = 0
+    const tasks: number[] = []
     for (let i = 0; i < OPENINGS; i++) {
       const open = async () => {
         await page.reload()
         await page.waitForFunction(() => 'firstNumbers' in globalThis)
         await page.waitForTimeout(1500)
       }
-      task = Math.max(task, await longestTask(page, open))
+      tasks.push(await longestTask(page, open))
       times.push(await page.evaluate(() => (globalThis as unknown as { firstNumbers: number }).firstNumbers))
     }
     report(
@@ -202,7 +210,7 @@ describe('the page', () => {
       `bare engine built in ${reference.toFixed(0)} ms`,
       median(times) / reference,
     )
-    report('  longest main-thread task', `${task.toFixed(1)} ms`, '', null, 'never over 50')
+    reportTasks(tasks, 'never over 50')
     await page.close()
   })
 })

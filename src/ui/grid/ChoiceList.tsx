@@ -5,7 +5,7 @@ import { labelOf } from '../labelOf'
 import { useBook } from '../shell/book'
 import { cellName } from '../shell/selection'
 import { wordOf } from './cellView'
-import { focusAhead, focusCell } from './focusCell'
+import { focusCell } from './focusCell'
 import type { GridRow } from './gridRow'
 import { enterAndLeave, isLeaving } from './leaving'
 
@@ -59,16 +59,12 @@ export function ChoiceList(props: { row: GridRow; scenario: string }) {
       quantity: quantity(),
       cell: id === '' ? null : { kind: 'choice', id },
     }
-    let there = false
-    const move = () => {
-      there = focusAhead(book, book.selection.position())
-    }
     const close = () =>
       batch(() => {
         book.selection.edit(null)
-        if (!there) focusCell(book)
+        focusCell(book)
       })
-    if (enterAndLeave(book, edit, { move, close })) close()
+    if (enterAndLeave(book, edit, close)) close()
   }
 
   function onKeyDown(event: KeyboardEvent): void {

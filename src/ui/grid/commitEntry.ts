@@ -6,18 +6,18 @@ import { announce } from '../shell/announce'
 import type { Book } from '../shell/book'
 import { formulas, ON_THEIR_WAY, prepareFormulas } from '../shell/formulas'
 import { readEntry } from '../shell/readEntry'
-import { enterAndLeave, isLeaving, type Leaving } from './leaving'
+import { enterAndLeave, isLeaving } from './leaving'
 import { noticesOf } from './noticesOf'
 
 /**
  * Takes what stands in the open editor into the notebook and closes the editor. What cannot be read or taken stays in
  * the editor, with its problem beside it; false then.
- * @param leaving how it is left by a key; by itself it only closes
+ * @param leave closes the editor when it is left by a key, and goes on from there
  */
-export function commitEntry(book: Book, entered: string, leaving?: Leaving): boolean {
+export function commitEntry(book: Book, entered: string, leave?: () => void): boolean {
   if (isLeaving()) return true
   const { selection } = book
-  const close = () => (leaving ? leaving.close() : selection.edit(null))
+  const close = leave ?? (() => selection.edit(null))
   const cell = selection.cell()
   const editing = selection.editing()
   if (!editing || !cell) return true
@@ -30,8 +30,8 @@ export function commitEntry(book: Book, entered: string, leaving?: Leaving): boo
   const unit = book.unit(row.quantity.name)
   const edit = readEntry(entered, { scenario, quantity: row.quantity, unit, notebook: book.notebook() })
   // The editor of formulas has keys of its own, which it must not get once the formula was entered.
-  const waits = leaving && !entered.startsWith('=') ? leaving : null
-  const fault = isProblem(edit) ? edit : waits ? enterAndLeave(book, edit, waits) : book.dispatch(edit)
+  const waits = leave !== undefined && !entered.startsWith('=')
+  const fault = isProblem(edit) ? edit : waits ? enterAndLeave(book, edit, close) : book.dispatch(edit)
   if (fault) {
     selection.setFault(fault)
     if (fault.code === ON_THEIR_WAY.code) void prepareFormulas().then(again)

@@ -10,35 +10,19 @@ import { leaveSight, stayInSight } from './stayInSight'
 export function focusCell(book: Book): void {
   // Inside a batch: what was not in sight is drawn when it ends.
   if (!reach(book)) queueMicrotask(() => reach(book))
-  keepInSight(book)
-}
-
-/** Puts the focus on what stands at a place, in sight, before that is selected. @returns false where nothing is drawn there */
-export function focusAhead(book: Book, position: Position): boolean {
-  const element = elementAt(book, position)
-  focus(element)
-  element?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
-  return element !== null
+  // Of many scenarios the rows are drawn as they come into sight, and grow as they are.
+  if (book.scenarios().length > FEW) stay(book)
 }
 
 function reach(book: Book): boolean {
   const { selection } = book
   const element = elementAt(book, selection.position())
-  focus(element)
-  const end = selection.range() ? elementAt(book, selection.corner()) : element
-  end?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
-  return element !== null && end !== null
-}
-
-function focus(element: HTMLElement | null): void {
   // A stop of the Tab key before it has the focus: made one afterwards, it would have the whole page laid out.
   if (element?.matches('.cell') && element !== document.activeElement) element.tabIndex = 0
   element?.focus({ preventScroll: true })
-}
-
-/** Of many scenarios the rows are drawn as they come into sight, and grow as they are: the selected cell stays in sight. */
-export function keepInSight(book: Book): void {
-  if (book.scenarios().length > FEW) stay(book)
+  const end = selection.range() ? elementAt(book, selection.corner()) : element
+  end?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+  return element !== null && end !== null
 }
 
 function stay(book: Book): void {

@@ -1,10 +1,10 @@
 import { batch } from 'solid-js'
 import type { Book } from '../shell/book'
 import { commitEntry } from './commitEntry'
-import { focusAhead, focusCell, keepInSight } from './focusCell'
+import { focusCell } from './focusCell'
 import { leaveNow } from './leaving'
 import { foldId, isRow } from './line'
-import { move, type Position, type Press } from './move'
+import { move } from './move'
 import { openEditor } from './openEditor'
 import { opened, openOver } from './opened'
 import { clearRange, fillRange } from './rangeActs'
@@ -34,22 +34,12 @@ function editKey(book: Book, event: KeyboardEvent): boolean {
   const input = event.target
   if (!(input instanceof HTMLInputElement)) return false
   const leave = (key: string, shift: boolean): boolean => {
-    const press = { key, ctrl: false, shift }
-    let there = false
-    commitEntry(book, input.value, {
-      move() {
-        const to = target(book, press)
-        there = isPlace(to) && focusAhead(book, to)
-      },
-      close: () =>
-        batch(() => {
-          const to = target(book, press)
-          book.selection.edit(null)
-          if (isPlace(to)) book.selection.selectAt(to)
-          if (there) keepInSight(book)
-          else focusCell(book)
-        }),
-    })
+    commitEntry(book, input.value, () =>
+      batch(() => {
+        book.selection.edit(null)
+        go(book, { key, ctrl: false, shift })
+      }),
+    )
     return true
   }
   switch (event.key) {
@@ -157,26 +147,13 @@ function whole(book: Book, what: Whole): boolean {
   return true
 }
 
-function isReaching({ key, shift }: Press): boolean {
-  return shift && key !== 'Tab'
-}
-
-function target(book: Book, press: Press): ReturnType<typeof move> {
-  const { selection } = book
-  const size = { rows: book.lines().length, columns: book.scenarios().length, page: PAGE }
-  return move(isReaching(press) ? selection.corner() : selection.position(), press, size)
-}
-
-function isPlace(to: ReturnType<typeof move>): to is Position {
-  return to !== null && to !== 'out'
-}
-
 /** @returns false when the key does not move, or when Tab leaves the grid. */
-function go(book: Book, press: Press): boolean {
+function go(book: Book, press: { key: string; ctrl: boolean; shift: boolean }): boolean {
   const { selection } = book
-  const isExtending = isReaching(press)
-  const to = target(book, press)
-  if (!isPlace(to)) {
+  const isExtending = press.shift && press.key !== 'Tab'
+  const size = { rows: book.lines().length, columns: book.scenarios().length, page: PAGE }
+  const to = move(isExtending ? selection.corner() : selection.position(), press, size)
+  if (to === null || to === 'out') {
     if (to === 'out') focusCell(book)
     return false
   }

@@ -43,8 +43,9 @@ export interface Book {
   /**
    * As `dispatch`, for what is entered in an open cell: it is drawn with the numbers that follow from it, which most often
    * are there before a frame is; without them where they do not come at once.
+   * @param after what the page does right after the numbers are drawn
    */
-  enter(edit: Edit, beside: Beside): Problem | null
+  enter(edit: Edit, after: () => void): Problem | null
   undo(): void
   redo(): void
   readonly canUndo: Accessor<boolean>
@@ -61,12 +62,6 @@ export interface Book {
   readonly selection: Selection
   /** the same book, whose values follow a moment later: for what stands beside the grid and must not hold it up */
   readonly unhurried: Book
-}
-
-/** What the page does right before an entry's numbers are drawn, and right after. */
-export interface Beside {
-  readonly before: () => void
-  readonly after: () => void
 }
 
 export const BookContext = createContext<Book>()

@@ -5,7 +5,7 @@ import type { Outcome } from '../../engine/outcome'
 import { apply } from '../../notebook/apply'
 import { checkEdit } from '../../notebook/checkEdit'
 import type { Edit } from '../../notebook/edit'
-import { createHistory, redo, remember, undo } from '../../notebook/history'
+import { createHistory, type History, redo, remember, undo } from '../../notebook/history'
 import { cellKey, type Notebook } from '../../notebook/notebook'
 import { own } from '../../notebook/own'
 import { readsOthers } from '../../notebook/planLink'
@@ -21,7 +21,7 @@ import { labelsOfRows } from '../labelOf'
 import { afterDrawing } from './afterDrawing'
 import { announce } from './announce'
 import { createArrangement } from './arrangement'
-import type { Beside, Book } from './book'
+import type { Book } from './book'
 import { catalogOf } from './catalogOf'
 import { editWords } from './editWords'
 import { afterFirstNumbers, firstNumbersShown } from './firstNumbers'
@@ -114,8 +114,8 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     return Promise.race([answer, pause(ANSWERED_WITHIN)])
   }
 
-  /** Takes an edit in, whoever made it; the caller keeps the history. */
-  function take(edit: Edit, next: Notebook, beside?: Beside): void {
+  /** Takes an edit in, whoever made it, with the notebook and the history that come of it. */
+  function take(edit: Edit, next: Notebook, past: History, after?: () => void): void {
     // First, so that the worker computes meanwhile.
     const news = engine.edit([edit])
     const cells = touched(edit, untrack(parts.order))
@@ -134,34 +134,33 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
         saver?.show()
       })
       afterDrawing(() => later.touch(cells))
+      after?.()
     }
     held.set(next)
-    answer = beside ? inOneGo(news, follow, draw, beside) : news.then(follow)
+    setHistory(past)
+    answer = after ? inOneGo(news, follow, draw) : news.then(follow)
     saver?.put([edit])
-    if (!beside) draw()
+    if (!after) draw()
   }
 
   async function inOneGo(
     news: Promise<readonly Change[]>,
     follow: (changes: readonly Change[]) => void,
     draw: () => void,
-    { before, after }: Beside,
   ): Promise<void> {
     const early = Promise.race([news, pause(ANSWERED_WITHIN)]).then((changes) => {
-      before()
       if (changes) follow(changes)
       return changes
     })
     // The numbers first.
     const there = await early
     draw()
-    after()
     if (!there) follow(await news)
   }
 
   const dispatch = (edit: Edit) => enter(edit)
 
-  function enter(edit: Edit, beside?: Beside): Problem | null {
+  function enter(edit: Edit, after?: () => void): Problem | null {
     if (!untrack(writable)) return problem('read_only')
     const before = untrack(notebook)
     const refused = checkEdit(before, edit, untrack(catalog), formulas()?.check ?? (() => ON_THEIR_WAY))
@@ -170,11 +169,10 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     if (isProblem(applied)) return applied
     const { rows, worksheets } = applied.notebook
     const same = rows === before.rows && worksheets === before.worksheets
-    const after = same ? untrack(catalog) : catalogOf({ rows, worksheets }).catalog
-    const circle = formulas()?.circle(applied.notebook, after, edit) ?? null
+    const catalogAfter = same ? untrack(catalog) : catalogOf({ rows, worksheets }).catalog
+    const circle = formulas()?.circle(applied.notebook, catalogAfter, edit) ?? null
     if (circle) return circle
-    setHistory((now) => remember(now, edit, applied))
-    take(edit, applied.notebook, beside)
+    take(edit, applied.notebook, remember(untrack(history), edit, applied), after)
     return null
   }
 
@@ -187,8 +185,10 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     const applied = way && untrack(writable) ? apply(untrack(notebook), way) : null
     if (!edit || !way || !applied || isProblem(applied)) return problem('engine_runaway_kept')
     const what = editWords(edit, untrack(notebook), untrack(catalog))
-    setHistory({ past: past.filter((one) => one !== made), future: future.filter((one) => one !== undone) })
-    take(way, applied.notebook)
+    take(way, applied.notebook, {
+      past: past.filter((one) => one !== made),
+      future: future.filter((one) => one !== undone),
+    })
     return problem('engine_runaway', [], { what })
   }
 
@@ -201,8 +201,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
       announce(sentence(applied))
       return
     }
-    setHistory(turned.history)
-    take(turned.edit, applied.notebook)
+    take(turned.edit, applied.notebook, turned.history)
   }
 
   const common = {
