@@ -42,6 +42,21 @@ test('many are written in slices, all of them, in the order in which they came',
   expect(written).toEqual([...first, 1000, 1001])
 })
 
+test('looks at the clock after each, where nothing is to be written in one go', () => {
+  const written: number[] = []
+  const { yielded } = gate()
+  const inflow = createInflow<number>(
+    (n) => {
+      for (let i = 0; i < 100; i++) slow()
+      written.push(n)
+    },
+    yielded,
+    1,
+  )
+  inflow.put([1, 2, 3])
+  expect(written).toEqual([1])
+})
+
 test('goes on after it has run dry', () => {
   const written: number[] = []
   const inflow = createInflow<number>((n) => written.push(n))

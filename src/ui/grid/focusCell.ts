@@ -8,8 +8,14 @@ import { leaveSight, stayInSight } from './stayInSight'
 
 /** Puts the focus on the selected cell and brings the end of its range into sight. */
 export function focusCell(book: Book): void {
-  // Inside a batch: what was not in sight is drawn when it ends.
-  if (!reach(book)) queueMicrotask(() => reach(book))
+  const before = document.activeElement
+  if (!reach(book)) {
+    // Inside a batch: what was not in sight is drawn when it ends. What the same key has opened since keeps the focus.
+    queueMicrotask(() => {
+      const now = document.activeElement
+      if (now === before || now === document.body) reach(book)
+    })
+  }
   // Of many scenarios the rows are drawn as they come into sight, and grow as they are.
   if (book.scenarios().length > FEW) stay(book)
 }

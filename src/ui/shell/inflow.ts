@@ -27,7 +27,7 @@ export function createInflow<T>(
     const until = performance.now() + LONGEST
     do {
       const left = waiting.length - at
-      const end = at + Math.min(left, left <= atOnce ? atOnce : STEP)
+      const end = at + (left <= atOnce ? left : Math.min(STEP, atOnce))
       batch(() => {
         for (; at < end; at++) write(waiting[at] as T)
       })
