@@ -49,7 +49,7 @@ describe('the formula editor', () => {
     await page.keyboard.type('1)')
     await page.keyboard.press('Enter')
     await eventually(() => shown(page, 'sample/ph', 1)).toBe('7.60')
-    expect(await editor(page).count()).toBe(0)
+    await eventually(() => editor(page).count()).toBe(0)
 
     await select(page, 'sample/ph', 1)
     await page.keyboard.type('=phh + 1')
