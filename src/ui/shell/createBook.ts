@@ -143,6 +143,7 @@ export function createBook(first: Notebook, append: Append | null, writable: () 
     if (!after) draw()
   }
 
+  /** Brings an entry and the numbers that follow from it onto the page together, the entry alone where they do not come at once. */
   async function inOneGo(
     news: Promise<readonly Change[]>,
     follow: (changes: readonly Change[]) => void,
